@@ -1,0 +1,35 @@
+package org.marshlight;
+
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.marshlight.contract.Fault;
+import org.marshlight.contract.Meaning;
+import org.marshlight.contract.Quantity;
+import org.marshlight.safety.Caution;
+
+/**
+ * Why a request was not served (RFC 9457), with every fault found and with cautions.
+ *
+ * @param type URI reference of the kind of problem
+ * @param title the kind of problem in words, the same for every problem of a type
+ * @param status HTTP status
+ * @param detail what went wrong this time
+ * @param code stable name of the kind of problem
+ * @param errors every fault found
+ * @param cautions what can hurt
+ */
+@Meaning("Why a request was not served (RFC 9457), with every fault found.")
+public record Problem(
+    @Meaning("URI reference of the kind of problem.") @Size(max = 200) String type,
+    @Meaning("The kind of problem in words.") @Size(max = 200) String title,
+    @Quantity(unit = "1", low = 400, high = 599, meaning = "HTTP status.") int status,
+    @Meaning("What went wrong this time.") @Size(max = 2000) String detail,
+    @Meaning("Stable name of the kind of problem.") @Size(max = 100) String code,
+    @Meaning("Every fault found.") @Size(max = 500) List<Fault> errors,
+    @Meaning("What can hurt.") @Size(min = 1, max = 100) List<Caution> cautions) {
+
+  public Problem {
+    errors = List.copyOf(errors);
+    cautions = Cautioned.required(cautions);
+  }
+}

@@ -1,0 +1,35 @@
+package org.marshlight.climate;
+
+import jakarta.validation.constraints.Size;
+import org.marshlight.contract.Meaning;
+import org.marshlight.contract.Quantity;
+
+/**
+ * A climate that a plan can name instead of giving normals.
+ *
+ * @param id stable id, used in plans
+ * @param name public weather station
+ * @param kind sort of climate
+ * @param latitudeDeg north positive
+ * @param longitudeDeg east positive
+ * @param elevationM above sea level
+ * @param source id of the data set
+ * @param mark how well founded the numbers are
+ * @param note limits of the data
+ * @param monthly the normals
+ */
+@Meaning("A climate that a plan can name instead of giving normals.")
+public record BuiltInClimate(
+    @Meaning("Stable id, used in plans.") @Size(max = 60) String id,
+    @Meaning("Public weather station.") @Size(max = 200) String name,
+    @Meaning("Sort of climate.") @Size(max = 60) String kind,
+    @Quantity(unit = "deg", low = -90, high = 90, meaning = "Latitude, north positive.")
+        double latitudeDeg,
+    @Quantity(unit = "deg", low = -180, high = 180, meaning = "Longitude, east positive.")
+        double longitudeDeg,
+    @Quantity(unit = "m", low = -430, high = 5500, meaning = "Height above sea level.")
+        double elevationM,
+    @Meaning("Id of the data set.") @Size(max = 100) String source,
+    @Meaning("How well founded the numbers are.") @Size(max = 40) String mark,
+    @Meaning("Limits of the data.") @Size(max = 1000) String note,
+    @Meaning("The normals.") MonthlyNormals monthly) {}

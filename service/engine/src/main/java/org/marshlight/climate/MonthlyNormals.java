@@ -1,0 +1,69 @@
+package org.marshlight.climate;
+
+import jakarta.validation.constraints.NotNull;
+import java.util.List;
+import org.marshlight.contract.Meaning;
+import org.marshlight.contract.Quantity;
+import org.marshlight.contract.TwelveMonths;
+
+/**
+ * Twelve monthly normals, January first.
+ *
+ * @param meanAirTemperatureC mean air temperature
+ * @param meanMaxAirTemperatureC mean of the daily highest temperatures
+ * @param meanMinAirTemperatureC mean of the daily lowest temperatures
+ * @param horizontalSolarKWhM2Day global radiation on the horizontal
+ * @param windMS wind speed
+ * @param windHeightM height at which the wind was measured
+ * @param relativeHumidityPercent relative humidity at mean temperature
+ * @param dewPointC dew point; takes the place of relative humidity
+ * @param rainMm rain in the month
+ */
+@Meaning("Twelve monthly normals, January first.")
+public record MonthlyNormals(
+    @NotNull
+        @TwelveMonths
+        @Quantity(unit = "Cel", low = -60, high = 50, meaning = "Mean air temperature.")
+        List<Double> meanAirTemperatureC,
+    @TwelveMonths
+        @Quantity(
+            unit = "Cel",
+            low = -55,
+            high = 60,
+            meaning = "Mean of the daily highest air temperatures.")
+        List<Double> meanMaxAirTemperatureC,
+    @TwelveMonths
+        @Quantity(
+            unit = "Cel",
+            low = -75,
+            high = 45,
+            meaning = "Mean of the daily lowest air temperatures.")
+        List<Double> meanMinAirTemperatureC,
+    @NotNull
+        @TwelveMonths
+        @Quantity(
+            unit = "kW.h/(m2.d)",
+            low = 0,
+            high = 13,
+            meaning = "Global radiation on the horizontal, mean day of the month.")
+        List<Double> horizontalSolarKWhM2Day,
+    @TwelveMonths @Quantity(unit = "m/s", low = 0, high = 25, meaning = "Mean wind speed.")
+        List<Double> windMS,
+    @Quantity(
+            unit = "m",
+            low = 0.5,
+            high = 100,
+            meaning = "Height at which the wind was measured.",
+            usual = "climate.default.wind-height")
+        Double windHeightM,
+    @TwelveMonths @Quantity(unit = "%", low = 5, high = 100, meaning = "Mean relative humidity.")
+        List<Double> relativeHumidityPercent,
+    @TwelveMonths
+        @Quantity(
+            unit = "Cel",
+            low = -70,
+            high = 35,
+            meaning = "Mean dew point; takes the place of relative humidity.")
+        List<Double> dewPointC,
+    @TwelveMonths @Quantity(unit = "mm", low = 0, high = 3000, meaning = "Rain in the month.")
+        List<Double> rainMm) {}

@@ -1,0 +1,23 @@
+package org.marshlight.compost;
+
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import org.marshlight.contract.CatalogueId;
+import org.marshlight.contract.Meaning;
+import org.marshlight.contract.Quantity;
+
+/**
+ * An ingredient brought to the heap.
+ *
+ * @param ingredient id of an ingredient of the catalogue
+ * @param freshKgPerYear fresh mass a year
+ */
+@Meaning("An ingredient brought to the heap.")
+public record IngredientDesign(
+    @NotNull
+        @Meaning("Id of an ingredient of the catalogue.")
+        @CatalogueId("ingredients")
+        @Size(max = 60)
+        String ingredient,
+    @NotNull @Quantity(unit = "kg/a", low = 0, high = 1e6, meaning = "Fresh mass a year.")
+        Double freshKgPerYear) {}

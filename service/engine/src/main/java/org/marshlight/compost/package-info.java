@@ -1,0 +1,2 @@
+/** The heap: mix, decay, heat and hygiene, nutrients returned. */
+package org.marshlight.compost;

@@ -1,0 +1,57 @@
+package org.marshlight.contract;
+
+import jakarta.validation.constraints.Size;
+import java.util.Map;
+
+/**
+ * One thing that is wrong in a request.
+ *
+ * @param code stable name of the kind of fault
+ * @param pointer RFC 6901 pointer of the field at fault; empty for the whole document
+ * @param rejected what was sent, cut to {@value #LONGEST_ECHO} characters; null if nothing was
+ * @param detail why it is refused
+ * @param allowed what would be accepted
+ * @param params the numbers and names in the text
+ */
+@Meaning("One thing that is wrong in a request.")
+public record Fault(
+    @Meaning("Stable name of the kind of fault.") @Size(max = 100) String code,
+    @Meaning("RFC 6901 pointer of the field at fault; empty for the whole document.")
+        @Size(max = 400)
+        String pointer,
+    @Meaning("What was sent, cut short if long; null if nothing was.") @Size(max = 100)
+        String rejected,
+    @Meaning("Why it is refused.") @Size(max = 2000) String detail,
+    @Meaning("What would be accepted.") @Size(max = 4000) String allowed,
+    @Meaning("The numbers and names in the text.") Map<String, Object> params) {
+
+  /** Longest echo of a rejected value. */
+  public static final int LONGEST_ECHO = 80;
+
+  public Fault {
+    rejected = bounded(rejected);
+  }
+
+  /**
+   * A fault whose detail stands under its code in the sentences of its package.
+   *
+   * @param rejected the value refused, or null
+   */
+  public static Fault of(
+      String code, String pointer, Object rejected, String allowed, Object... params) {
+    Map<String, Object> named = Params.of(params);
+    String echo = rejected == null ? null : String.valueOf(rejected);
+    return new Fault(code, pointer, echo, Sentences.text(code, named), allowed, named);
+  }
+
+  /** The same fault, seen from a document in which the faulty one stands at a prefix. */
+  public Fault under(String prefix) {
+    return new Fault(code, prefix + pointer, rejected, detail, allowed, params);
+  }
+
+  private static String bounded(String text) {
+    return text == null || text.length() <= LONGEST_ECHO
+        ? text
+        : text.substring(0, LONGEST_ECHO) + "...";
+  }
+}

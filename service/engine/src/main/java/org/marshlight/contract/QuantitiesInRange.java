@@ -1,0 +1,43 @@
+package org.marshlight.contract;
+
+import jakarta.validation.ConstraintValidator;
+import jakarta.validation.ConstraintValidatorContext;
+import java.util.List;
+
+/** Holds every number of a list to the bounds of its {@link Quantity}, and lets none be absent. */
+public final class QuantitiesInRange
+    implements ConstraintValidator<Quantity, List<? extends Number>> {
+
+  private double low;
+  private double high;
+
+  @Override
+  public void initialize(Quantity quantity) {
+    low = quantity.low();
+    high = quantity.high();
+  }
+
+  @Override
+  public boolean isValid(List<? extends Number> values, ConstraintValidatorContext context) {
+    if (values == null) {
+      return true;
+    }
+    boolean valid = true;
+    for (int i = 0; i < values.size(); i++) {
+      Number value = values.get(i);
+      if (value == null || !(value.doubleValue() >= low && value.doubleValue() <= high)) {
+        valid = false;
+        context
+            .buildConstraintViolationWithTemplate(context.getDefaultConstraintMessageTemplate())
+            .addContainerElementNode(null, List.class, 0)
+            .inIterable()
+            .atIndex(i)
+            .addConstraintViolation();
+      }
+    }
+    if (!valid) {
+      context.disableDefaultConstraintViolation();
+    }
+    return valid;
+  }
+}

@@ -1,0 +1,82 @@
+package org.marshlight.contract;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Properties;
+import java.util.concurrent.ConcurrentHashMap;
+import org.apache.commons.text.StringSubstitutor;
+
+/**
+ * Texts of coded messages. A code is {@code <package>.<name>}; its text stands in that package's
+ * {@code sentences.properties} with places such as <code>{month}</code> for its parameters, so that
+ * a text never holds a number that its parameters do not.
+ */
+public final class Sentences {
+
+  private static final MathContext THREE_DIGITS = new MathContext(3);
+  private static final Map<String, Properties> BY_PACKAGE = new ConcurrentHashMap<>();
+
+  private Sentences() {}
+
+  /**
+   * The text of a code with its parameters set in; numbers are rounded to three digits.
+   *
+   * @throws IllegalArgumentException if there is no such code or a place has no parameter
+   */
+  public static String text(String code, Map<String, Object> params) {
+    String template = properties(code.substring(0, code.indexOf('.'))).getProperty(code);
+    if (template == null) {
+      throw new IllegalArgumentException("no sentence for " + code);
+    }
+    Map<String, String> printed = new LinkedHashMap<>();
+    params.forEach((name, value) -> printed.put(name, printed(value)));
+    return new StringSubstitutor(printed, "{", "}")
+        .setEnableUndefinedVariableException(true)
+        .replace(template);
+  }
+
+  /** A number as a sentence prints it: three significant digits at most, no exponent. */
+  public static String number(double value) {
+    if (value == 0) {
+      return "0";
+    }
+    BigDecimal rounded = new BigDecimal(value).round(THREE_DIGITS);
+    return rounded.scale() <= 0
+        ? rounded.toPlainString()
+        : rounded.stripTrailingZeros().toPlainString();
+  }
+
+  private static String printed(Object value) {
+    if (value instanceof Integer || value instanceof Long) {
+      return value.toString();
+    }
+    return value instanceof Number n ? number(n.doubleValue()) : String.valueOf(value);
+  }
+
+  private static Properties properties(String packageName) {
+    return BY_PACKAGE.computeIfAbsent(packageName, Sentences::load);
+  }
+
+  private static Properties load(String packageName) {
+    String path = "/org/marshlight/" + packageName + "/sentences.properties";
+    Properties properties = new Properties();
+    try (InputStream stream = Sentences.class.getResourceAsStream(path)) {
+      if (stream == null) {
+        throw new IllegalArgumentException("no sentences at " + path);
+      }
+      Reader reader = new InputStreamReader(stream, StandardCharsets.UTF_8);
+      properties.load(reader);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return properties;
+  }
+}

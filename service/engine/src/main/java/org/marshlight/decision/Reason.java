@@ -1,0 +1,27 @@
+package org.marshlight.decision;
+
+import jakarta.validation.constraints.Size;
+import java.util.Map;
+import org.marshlight.contract.Meaning;
+import org.marshlight.contract.Params;
+import org.marshlight.contract.Sentences;
+
+/**
+ * One reason of a verdict, or one condition on it.
+ *
+ * @param code stable name
+ * @param text the reason in words, built from its numbers
+ * @param params the numbers
+ */
+@Meaning("One reason of a verdict, or one condition on it.")
+public record Reason(
+    @Meaning("Stable name.") @Size(max = 100) String code,
+    @Meaning("The reason in words, built from its numbers.") @Size(max = 2000) String text,
+    @Meaning("The numbers.") Map<String, Object> params) {
+
+  /** A reason whose text stands under its code. */
+  public static Reason of(String code, Object... params) {
+    Map<String, Object> named = Params.of(params);
+    return new Reason(code, Sentences.text(code, named), named);
+  }
+}

@@ -1,0 +1,28 @@
+package org.marshlight.digester;
+
+import jakarta.validation.constraints.NotNull;
+import org.marshlight.contract.Meaning;
+import org.marshlight.contract.Quantity;
+
+/**
+ * One thing that burns the gas.
+ *
+ * @param use what it is
+ * @param hoursPerDay hours a day that one burner, lamp or engine runs
+ * @param mealsPerDay meals a day cooked for everyone; for cooking, in place of hours
+ */
+@Meaning("One thing that burns the gas.")
+public record GasUse(
+    @NotNull @Meaning("What it is.") GasPurpose use,
+    @Quantity(
+            unit = "h/d",
+            low = 0,
+            high = 24,
+            meaning = "Hours a day that one burner, lamp or engine runs.")
+        Double hoursPerDay,
+    @Quantity(
+            unit = "1/d",
+            low = 0,
+            high = 10,
+            meaning = "Meals a day cooked for everyone; for cooking, in place of hours.")
+        Double mealsPerDay) {}

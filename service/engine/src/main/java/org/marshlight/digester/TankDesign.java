@@ -1,0 +1,85 @@
+package org.marshlight.digester;
+
+import org.marshlight.contract.Meaning;
+import org.marshlight.contract.Quantity;
+import org.marshlight.contract.Usual;
+
+/**
+ * The septic tank.
+ *
+ * @param shape rectangular or cylindrical (upright)
+ * @param liquidVolumeM3 liquid of all compartments together
+ * @param liquidDepthM depth of the liquid
+ * @param lengthM inside length of a rectangular tank; twice the width if not given
+ * @param burialDepthM from ground surface to the underside of the lid
+ * @param wallResistanceM2KW thermal resistance of walls and floor, material alone
+ * @param lidResistanceM2KW thermal resistance of the lid, material alone
+ * @param compartments number of compartments in series
+ * @param desludgingIntervalYears time between desludgings
+ * @param desludgingMonth month at whose end the tank is desludged, 1 = January
+ */
+@Meaning("The septic tank.")
+public record TankDesign(
+    @Meaning("Shape of the tank.") @Usual("rectangular") TankShape shape,
+    @Quantity(
+            unit = "m3",
+            low = 0.2,
+            high = 500,
+            meaning = "Liquid of all compartments together.",
+            usual = "digester.default.liquid-volume")
+        Double liquidVolumeM3,
+    @Quantity(
+            unit = "m",
+            low = 0.3,
+            high = 6,
+            meaning = "Depth of the liquid.",
+            usual = "digester.default.liquid-depth")
+        Double liquidDepthM,
+    @Quantity(
+            unit = "m",
+            low = 0.3,
+            high = 60,
+            meaning = "Inside length of a rectangular tank; twice the width if not given.")
+        Double lengthM,
+    @Quantity(
+            unit = "m",
+            low = 0,
+            high = 3,
+            meaning = "From ground surface to the underside of the lid.",
+            usual = "digester.default.burial-depth")
+        Double burialDepthM,
+    @Quantity(
+            unit = "m2.K/W",
+            low = 0.01,
+            high = 10,
+            meaning = "Thermal resistance of walls and floor, material alone.",
+            usual = "digester.default.wall-resistance")
+        Double wallResistanceM2KW,
+    @Quantity(
+            unit = "m2.K/W",
+            low = 0.005,
+            high = 10,
+            meaning = "Thermal resistance of the lid, material alone.",
+            usual = "digester.default.lid-resistance")
+        Double lidResistanceM2KW,
+    @Quantity(
+            unit = "1",
+            low = 1,
+            high = 6,
+            meaning = "Compartments in series.",
+            usual = "digester.default.compartments")
+        Integer compartments,
+    @Quantity(
+            unit = "a",
+            low = 0.5,
+            high = 20,
+            meaning = "Time between desludgings; taken to whole years.",
+            usual = "digester.default.desludging-interval")
+        Double desludgingIntervalYears,
+    @Quantity(
+            unit = "1",
+            low = 1,
+            high = 12,
+            meaning = "Month at whose end the tank is desludged, 1 = January.",
+            usual = "digester.default.desludging-month")
+        Integer desludgingMonth) {}

@@ -1,0 +1,2 @@
+/** Costs, prices and discounting: pure finance, no physics. */
+package org.marshlight.economy;

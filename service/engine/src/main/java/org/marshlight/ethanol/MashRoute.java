@@ -1,0 +1,9 @@
+package org.marshlight.ethanol;
+
+/** How starch is turned to sugar. */
+public enum MashRoute {
+  /** Bought enzymes. */
+  ENZYME,
+  /** Malted grain. */
+  MALT
+}

@@ -1,0 +1,46 @@
+package org.marshlight.ethanol;
+
+import org.marshlight.contract.Meaning;
+import org.marshlight.contract.Quantity;
+import org.marshlight.contract.Usual;
+
+/**
+ * The still.
+ *
+ * @param kind batch pot or column
+ * @param theoreticalPlates plates of a column, reboiler not counted
+ * @param refluxRatio reflux to distillate, mole for mole
+ * @param runs times that a pot distils its own distillate, the first run included
+ * @param feedHeatRecoveredFraction share of the stillage's heat that preheats the feed
+ */
+@Meaning("The still.")
+public record StillDesign(
+    @Meaning("Batch pot or column.") @Usual("pot") StillKind kind,
+    @Quantity(
+            unit = "1",
+            low = 1,
+            high = 80,
+            meaning = "Theoretical plates of a column, reboiler not counted.",
+            usual = "ethanol.default.theoretical-plates")
+        Double theoreticalPlates,
+    @Quantity(
+            unit = "1",
+            low = 0.05,
+            high = 100,
+            meaning = "Reflux to distillate, mole for mole.",
+            usual = "ethanol.default.reflux-ratio")
+        Double refluxRatio,
+    @Quantity(
+            unit = "1",
+            low = 1,
+            high = 2,
+            meaning = "Runs of a pot, the first included.",
+            usual = "ethanol.default.pot-runs")
+        Integer runs,
+    @Quantity(
+            unit = "1",
+            low = 0,
+            high = 0.95,
+            meaning = "Share of the stillage's heat that preheats the feed.",
+            usual = "ethanol.default.feed-heat-recovered")
+        Double feedHeatRecoveredFraction) {}

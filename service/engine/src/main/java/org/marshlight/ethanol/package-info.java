@@ -1,0 +1,2 @@
+/** Fuel alcohol: saccharification, fermentation, equilibrium, distillation, alcoholometry. */
+package org.marshlight.ethanol;

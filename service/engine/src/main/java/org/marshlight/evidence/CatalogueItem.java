@@ -1,0 +1,26 @@
+package org.marshlight.evidence;
+
+import jakarta.validation.constraints.Size;
+import java.util.Map;
+import org.marshlight.contract.Meaning;
+
+/**
+ * One item of a catalogue, for instance a feed, with its numbers by name.
+ *
+ * @param id stable id, used in plans
+ * @param name plain name
+ * @param kind sort of item within its catalogue
+ * @param source id of the source of the item
+ * @param mark how well founded the item is as a whole
+ * @param note what it is
+ * @param values its coefficients, each under its name without the prefix {@code <catalogue>.<id>.}
+ */
+@Meaning("One item of a catalogue, with its numbers by name.")
+public record CatalogueItem(
+    @Meaning("Stable id, used in plans.") @Size(max = 100) String id,
+    @Meaning("Plain name.") @Size(max = 200) String name,
+    @Meaning("Sort of item within its catalogue.") @Size(max = 100) String kind,
+    @Meaning("Id of the source of the item.") @Size(max = 100) String source,
+    @Meaning("How well founded the item is as a whole.") @Size(max = 40) String mark,
+    @Meaning("What it is.") @Size(max = 2000) String note,
+    @Meaning("Its coefficients by short name.") Map<String, CoefficientRow> values) {}

@@ -1,0 +1,64 @@
+package org.marshlight.evidence;
+
+import jakarta.validation.constraints.Size;
+import org.marshlight.contract.Meaning;
+import org.marshlight.contract.Quantity;
+
+/**
+ * One number that is not physics.
+ *
+ * @param id stable id, {@code <package or catalogue>.<name>}
+ * @param symbol symbol used on the method page
+ * @param value central value
+ * @param low about the tenth percentile
+ * @param high about the ninetieth percentile
+ * @param least least value that a plan may set
+ * @param most greatest value that a plan may set
+ * @param distribution how it is drawn in an uncertainty study
+ * @param unit UCUM code
+ * @param source id of the source
+ * @param mark how well founded it is
+ * @param note what it is and how it was chosen
+ */
+@Meaning("One number that is not physics: central value, range, source and mark.")
+public record CoefficientRow(
+    @Meaning("Stable id.") @Size(max = 200) String id,
+    @Meaning("Symbol used on the method page.") @Size(max = 60) String symbol,
+    @Quantity(unit = Quantity.UNIT_BESIDE, low = -1e15, high = 1e15, meaning = "Central value.")
+        double value,
+    @Quantity(
+            unit = Quantity.UNIT_BESIDE,
+            low = -1e15,
+            high = 1e15,
+            meaning = "About the tenth percentile.")
+        double low,
+    @Quantity(
+            unit = Quantity.UNIT_BESIDE,
+            low = -1e15,
+            high = 1e15,
+            meaning = "About the ninetieth percentile.")
+        double high,
+    @Quantity(
+            unit = Quantity.UNIT_BESIDE,
+            low = -1e15,
+            high = 1e15,
+            meaning = "Least value that a plan may set.")
+        double least,
+    @Quantity(
+            unit = Quantity.UNIT_BESIDE,
+            low = -1e15,
+            high = 1e15,
+            meaning = "Greatest value that a plan may set.")
+        double most,
+    @Meaning("How it is drawn in an uncertainty study.") Distribution distribution,
+    @Meaning("UCUM code.") @Size(max = 40) String unit,
+    @Meaning("Id of the source.") @Size(max = 100) String source,
+    @Meaning("How well founded it is.") @Size(max = 40) String mark,
+    @Meaning("What it is and how it was chosen.") @Size(max = 2000) String note) {
+
+  public CoefficientRow {
+    if (!(least <= low && low <= value && value <= high && high <= most)) {
+      throw new IllegalArgumentException("range out of order: " + id);
+    }
+  }
+}

@@ -1,0 +1,108 @@
+package org.marshlight.evidence;
+
+import java.lang.invoke.MethodHandle;
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.MethodType;
+import java.lang.reflect.RecordComponent;
+import java.util.Map;
+
+/**
+ * One value for every coefficient of the book: the central ones, with a plan's overrides or a
+ * study's draws in place of some. Immutable.
+ */
+public final class CoefficientSet {
+
+  private static final ClassValue<Binding> BINDINGS =
+      new ClassValue<>() {
+        @Override
+        protected Binding computeValue(Class<?> type) {
+          return Binding.of(type);
+        }
+      };
+
+  private final CoefficientBook book;
+  private final double[] values;
+  private final boolean[] overridden;
+
+  CoefficientSet(CoefficientBook book, double[] values, boolean[] overridden) {
+    this.book = book;
+    this.values = values;
+    this.overridden = overridden;
+  }
+
+  public CoefficientBook book() {
+    return book;
+  }
+
+  /** The value of a coefficient. */
+  public double value(String id) {
+    return values[book.ordinal(id)];
+  }
+
+  /** Whether a plan set the coefficient itself. */
+  public boolean isOverridden(String id) {
+    return overridden[book.ordinal(id)];
+  }
+
+  /** A copy with some values set by a plan. */
+  public CoefficientSet with(Map<String, Double> overrides) {
+    double[] copy = values.clone();
+    boolean[] marks = overridden.clone();
+    overrides.forEach(
+        (id, value) -> {
+          int ordinal = book.ordinal(id);
+          copy[ordinal] = value;
+          marks[ordinal] = true;
+        });
+    return new CoefficientSet(book, copy, marks);
+  }
+
+  /** A coefficient record filled from this set. */
+  public <R extends Record> R bind(Class<R> type) {
+    return type.cast(BINDINGS.get(type).create(this, ""));
+  }
+
+  /** A record of one catalogue item, filled from this set. */
+  public <R extends Record> R bind(Class<R> type, String itemId) {
+    CatalogueRow row = type.getAnnotation(CatalogueRow.class);
+    return type.cast(BINDINGS.get(type).create(this, row.value() + "." + itemId + "."));
+  }
+
+  /** How a record's components map to coefficient ids. */
+  private record Binding(String[] names, MethodHandle constructor) {
+
+    static Binding of(Class<?> type) {
+      RecordComponent[] components = type.getRecordComponents();
+      String[] names = new String[components.length];
+      Class<?>[] types = new Class<?>[components.length];
+      for (int i = 0; i < names.length; i++) {
+        names[i] = components[i].getAnnotation(Coefficient.class).value();
+        types[i] = components[i].getType();
+      }
+      try {
+        MethodHandle constructor =
+            MethodHandles.privateLookupIn(type, MethodHandles.lookup())
+                .unreflectConstructor(type.getDeclaredConstructor(types))
+                .asSpreader(double[].class, names.length)
+                .asType(MethodType.methodType(Object.class, double[].class));
+        return new Binding(names, constructor);
+      } catch (ReflectiveOperationException e) {
+        throw new IllegalStateException("cannot bind " + type.getName(), e);
+      }
+    }
+
+    Object create(CoefficientSet set, String prefix) {
+      double[] arguments = new double[names.length];
+      for (int i = 0; i < arguments.length; i++) {
+        arguments[i] = set.value(prefix + names[i]);
+      }
+      try {
+        return constructor.invokeExact(arguments);
+      } catch (RuntimeException | Error e) {
+        throw e;
+      } catch (Throwable e) {
+        throw new IllegalStateException(e);
+      }
+    }
+  }
+}

@@ -1,0 +1,57 @@
+package org.marshlight.evidence;
+
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.marshlight.contract.Meaning;
+import org.marshlight.contract.Quantity;
+
+/**
+ * One formula as the book shows it.
+ *
+ * @param id stable id
+ * @param symbol symbol of the result
+ * @param expression right-hand side as text
+ * @param unit UCUM code of the result
+ * @param meaning what the result is
+ * @param source id of the source
+ * @param equation number of the equation or place in the source
+ * @param parameters what goes in
+ */
+@Meaning("One formula: its expression, source and parameters.")
+public record FormulaEntry(
+    @Meaning("Stable id.") @Size(max = 100) String id,
+    @Meaning("Symbol of the result.") @Size(max = 60) String symbol,
+    @Meaning("Right-hand side as text.") @Size(max = 1000) String expression,
+    @Meaning("UCUM code of the result.") @Size(max = 40) String unit,
+    @Meaning("What the result is.") @Size(max = 1000) String meaning,
+    @Meaning("Id of the source.") @Size(max = 100) String source,
+    @Meaning("Number of the equation or place in the source.") @Size(max = 200) String equation,
+    @Meaning("What goes in.") @Size(max = 20) List<Parameter> parameters) {
+
+  /**
+   * One input of a formula.
+   *
+   * @param name name under which it is sent
+   * @param symbol symbol in the expression
+   * @param unit UCUM code
+   * @param low least value for which the formula is defined
+   * @param high greatest value for which the formula is defined
+   */
+  @Meaning("One input of a formula.")
+  public record Parameter(
+      @Meaning("Name under which it is sent.") @Size(max = 60) String name,
+      @Meaning("Symbol in the expression.") @Size(max = 60) String symbol,
+      @Meaning("UCUM code.") @Size(max = 40) String unit,
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -1e15,
+              high = 1e15,
+              meaning = "Least value for which the formula is defined.")
+          double low,
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -1e15,
+              high = 1e15,
+              meaning = "Greatest value for which the formula is defined.")
+          double high) {}
+}

@@ -1,0 +1,20 @@
+package org.marshlight.evidence;
+
+import jakarta.validation.constraints.Size;
+import org.marshlight.contract.Meaning;
+
+/**
+ * Where a formula, a coefficient or a check comes from.
+ *
+ * @param id short name used beside figures
+ * @param citation authors, title, publisher or journal, year
+ * @param read whether the figures cited from it were read in it or in a transcription of it; if
+ *     not, they are recalled
+ * @param note edition, place or limits of what was read
+ */
+@Meaning("Where a formula, a coefficient or a check comes from.")
+public record Source(
+    @Meaning("Short name used beside figures.") @Size(max = 100) String id,
+    @Meaning("Authors, title, publisher or journal, year.") @Size(max = 1000) String citation,
+    @Meaning("Whether figures cited from it were read rather than recalled.") boolean read,
+    @Meaning("Edition, place or limits of what was read.") @Size(max = 2000) String note) {}

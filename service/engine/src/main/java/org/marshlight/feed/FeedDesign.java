@@ -1,0 +1,34 @@
+package org.marshlight.feed;
+
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.marshlight.contract.CatalogueId;
+import org.marshlight.contract.Meaning;
+import org.marshlight.contract.Quantity;
+
+/**
+ * A waste fed to the tank beside the household's wastewater.
+ *
+ * @param feed id of a feed of the catalogue
+ * @param freshKgPerDay fresh mass on each day of the months named
+ * @param months months in which it is fed, 1 = January; all if not given
+ */
+@Meaning("A waste fed to the tank beside the household's wastewater.")
+public record FeedDesign(
+    @NotNull @Meaning("Id of a feed of the catalogue.") @CatalogueId("feeds") @Size(max = 60)
+        String feed,
+    @NotNull
+        @Quantity(
+            unit = "kg/d",
+            low = 0,
+            high = 5000,
+            meaning = "Fresh mass on each day of the months named.")
+        Double freshKgPerDay,
+    @Size(max = 12)
+        @Quantity(
+            unit = "1",
+            low = 1,
+            high = 12,
+            meaning = "Months in which it is fed, 1 = January; all if not given.")
+        List<Integer> months) {}

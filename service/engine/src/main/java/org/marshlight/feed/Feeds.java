@@ -1,0 +1,18 @@
+package org.marshlight.feed;
+
+import java.util.List;
+import org.marshlight.evidence.EvidenceShelf;
+
+/** What the feed package adds to the books. */
+public final class Feeds implements EvidenceShelf {
+
+  @Override
+  public List<Class<?>> formulas() {
+    return List.of(Stoichiometry.class);
+  }
+
+  @Override
+  public List<String> catalogues() {
+    return List.of("feeds");
+  }
+}

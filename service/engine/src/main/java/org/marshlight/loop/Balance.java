@@ -1,0 +1,46 @@
+package org.marshlight.loop;
+
+import jakarta.validation.constraints.Size;
+import org.marshlight.contract.Meaning;
+import org.marshlight.contract.Quantity;
+
+/**
+ * What crossed the border of the loop in a year, from the books of every process.
+ *
+ * @param quantity what is balanced
+ * @param scope border of the balance: the whole loop, or a part for energy
+ * @param unit UCUM code
+ * @param in what came in, photosynthesis and reaction water included
+ * @param out what went out
+ * @param stored what is held more at the year's end
+ * @param relativeResidual |in - out - stored| / max(in, out, 1e-12)
+ */
+@Meaning("What crossed the border of the loop in a year, from the books of every process.")
+public record Balance(
+    @Meaning("What is balanced.") @Size(max = 40) String quantity,
+    @Meaning("Border of the balance.") @Size(max = 40) String scope,
+    @Meaning("UCUM code.") @Size(max = 20) String unit,
+    @Quantity(unit = Quantity.UNIT_BESIDE, low = 0, high = 1e12, meaning = "What came in.")
+        double in,
+    @Quantity(unit = Quantity.UNIT_BESIDE, low = 0, high = 1e12, meaning = "What went out.")
+        double out,
+    @Quantity(
+            unit = Quantity.UNIT_BESIDE,
+            low = -1e12,
+            high = 1e12,
+            meaning = "What is held more at the year's end.")
+        double stored,
+    @Quantity(
+            unit = "1",
+            low = 0,
+            high = 1e12,
+            meaning = "|in - out - stored| / max(in, out, 1e-12).")
+        double relativeResidual) {
+
+  /** A balance whose residual follows from its parts. */
+  public static Balance of(
+      String quantity, String scope, String unit, double in, double out, double stored) {
+    double residual = Math.abs(in - out - stored) / Math.max(Math.max(in, out), 1e-12);
+    return new Balance(quantity, scope, unit, in, out, stored, residual);
+  }
+}

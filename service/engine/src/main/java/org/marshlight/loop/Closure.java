@@ -1,0 +1,26 @@
+package org.marshlight.loop;
+
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.marshlight.contract.Meaning;
+import org.marshlight.contract.Quantity;
+
+/**
+ * How closed the loop is for one quantity, and where the rest went.
+ *
+ * @param quantity what is followed
+ * @param returnedFraction share of what people and feeds bring that returns to land as compost
+ * @param losses where the rest went, the largest first
+ */
+@Meaning("How closed the loop is for one quantity, and where the rest went.")
+public record Closure(
+    @Meaning("What is followed.") @Size(max = 40) String quantity,
+    @Quantity(
+            unit = "1",
+            low = 0,
+            high = 1e6,
+            meaning =
+                "What returns to land over what people, feeds and purchases bring; null if they"
+                    + " bring none.")
+        Double returnedFraction,
+    @Meaning("Where the rest went, the largest first.") @Size(max = 40) List<Flow> losses) {}

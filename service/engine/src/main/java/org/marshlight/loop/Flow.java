@@ -1,0 +1,23 @@
+package org.marshlight.loop;
+
+import jakarta.validation.constraints.Size;
+import org.marshlight.contract.Meaning;
+import org.marshlight.contract.Quantity;
+
+/**
+ * One flow of one quantity between two processes, or across the border of the loop.
+ *
+ * @param quantity what flows
+ * @param from where it comes from
+ * @param to where it goes
+ * @param perYear how much in a year
+ * @param unit UCUM code
+ */
+@Meaning("One flow of one quantity between two processes, or across the border of the loop.")
+public record Flow(
+    @Meaning("What flows.") @Size(max = 40) String quantity,
+    @Meaning("Where it comes from.") @Size(max = 60) String from,
+    @Meaning("Where it goes.") @Size(max = 60) String to,
+    @Quantity(unit = Quantity.UNIT_BESIDE, low = -1e12, high = 1e12, meaning = "Amount in a year.")
+        double perYear,
+    @Meaning("UCUM code.") @Size(max = 20) String unit) {}

@@ -1,0 +1,17 @@
+package org.marshlight.loop;
+
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.marshlight.contract.Meaning;
+import org.marshlight.evidence.Step;
+
+/**
+ * The steps of one stage at its design point.
+ *
+ * @param stage the stage
+ * @param steps what was worked, in order
+ */
+@Meaning("The steps of one stage at its design point.")
+public record StageWorking(
+    @Meaning("The stage.") Stage stage,
+    @Meaning("What was worked, in order.") @Size(max = 200) List<Step> steps) {}

@@ -1,0 +1,6 @@
+/**
+ * The engine's entry: a plan in, an answer out that never comes without its cautions.
+ *
+ * @see org.marshlight.Marshlight
+ */
+package org.marshlight;

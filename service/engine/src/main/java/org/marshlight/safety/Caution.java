@@ -1,0 +1,39 @@
+package org.marshlight.safety;
+
+import jakarta.validation.constraints.Size;
+import java.util.Map;
+import org.marshlight.contract.Meaning;
+
+/**
+ * A warning that goes with an answer. Each says that local codes and licensed practice decide.
+ *
+ * @param id stable id
+ * @param code the same as the id; every coded message has one
+ * @param severity how bad it can get
+ * @param hazard what can hurt
+ * @param text the warning in words
+ * @param raisedBy what raises it
+ * @param source id of the source of its figures
+ * @param params the numbers and names in the text
+ */
+@Meaning("A warning that goes with an answer; local codes and licensed practice decide.")
+public record Caution(
+    @Meaning("Stable id.") @Size(max = 60) String id,
+    @Meaning("The same as the id; every coded message has one.") @Size(max = 60) String code,
+    @Meaning("How bad it can get.") Severity severity,
+    @Meaning("What can hurt.") @Size(max = 100) String hazard,
+    @Meaning("The warning in words.") @Size(max = 2000) String text,
+    @Meaning("What raises it.") @Size(max = 400) String raisedBy,
+    @Meaning("Id of the source of its figures.") @Size(max = 100) String source,
+    @Meaning("The numbers and names in the text.") Map<String, Object> params) {
+
+  /** How bad a hazard can get. */
+  public enum Severity {
+    /** People can die. */
+    DANGER,
+    /** People can be hurt or fall ill. */
+    WARNING,
+    /** Money, law or the environment. */
+    CAUTION
+  }
+}

@@ -1,0 +1,69 @@
+package org.marshlight.wetland;
+
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.marshlight.contract.CatalogueId;
+import org.marshlight.contract.Meaning;
+import org.marshlight.contract.Quantity;
+import org.marshlight.contract.Usual;
+
+/**
+ * One planted bed; water passes the beds in the order of the list.
+ *
+ * @param kind open water, or water below a gravel surface
+ * @param areaM2 area of the bed
+ * @param depthM depth of the water
+ * @param lengthM length along the flow; twice the width if not given
+ * @param medium id of a medium of the catalogue; for beds with water below the surface
+ * @param plant id of a plant of the catalogue
+ * @param harvestedFraction share of storage organs lifted; tops are cut on the same share of area
+ * @param monthsOff months in which the bed is passed by, 1 = January
+ */
+@Meaning("One planted bed; water passes the beds in the order of the list.")
+public record BedDesign(
+    @Meaning("Open water, or water below a gravel surface.") @Usual("horizontal-subsurface")
+        BedKind kind,
+    @Quantity(
+            unit = "m2",
+            low = 0.5,
+            high = 20000,
+            meaning = "Area of the bed.",
+            usual = "wetland.default.bed-area")
+        Double areaM2,
+    @Quantity(
+            unit = "m",
+            low = 0.1,
+            high = 1.5,
+            meaning = "Depth of the water.",
+            usual = "wetland.default.water-depth")
+        Double depthM,
+    @Quantity(
+            unit = "m",
+            low = 0.5,
+            high = 500,
+            meaning = "Length along the flow; twice the width if not given.")
+        Double lengthM,
+    @Meaning("Id of a medium of the catalogue; for beds with water below the surface.")
+        @CatalogueId("media")
+        @Usual("medium-gravel")
+        @Size(max = 60)
+        String medium,
+    @Meaning("Id of a plant of the catalogue.")
+        @CatalogueId("plants")
+        @Usual("broadleaf-cattail")
+        @Size(max = 60)
+        String plant,
+    @Quantity(
+            unit = "1",
+            low = 0,
+            high = 1,
+            meaning = "Share of storage organs lifted; tops are cut on the same share of area.",
+            usual = "wetland.default.harvested-fraction")
+        Double harvestedFraction,
+    @Size(max = 12)
+        @Quantity(
+            unit = "1",
+            low = 1,
+            high = 12,
+            meaning = "Months in which the bed is passed by, 1 = January.")
+        List<Integer> monthsOff) {}

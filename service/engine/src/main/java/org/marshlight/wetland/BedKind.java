@@ -1,0 +1,7 @@
+package org.marshlight.wetland;
+
+/** How water stands in a bed. */
+public enum BedKind {
+  FREE_WATER_SURFACE,
+  HORIZONTAL_SUBSURFACE
+}

@@ -1,0 +1,2 @@
+/** The beds: removal, hydraulics, water balance, soil absorption as the fallback. */
+package org.marshlight.wetland;
