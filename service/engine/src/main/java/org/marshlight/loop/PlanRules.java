@@ -2,7 +2,9 @@ package org.marshlight.loop;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.marshlight.climate.NormalsCheck;
 import org.marshlight.contract.Fault;
+import org.marshlight.evidence.CoefficientBook;
 
 /** Rules that join several fields of a plan; each field alone has already been found legal. */
 final class PlanRules {
@@ -34,6 +36,13 @@ final class PlanRules {
       faults.add(
           Fault.of(
               "loop.missing", "/site/latitudeDeg", null, "-90 to 90 deg", "field", "latitudeDeg"));
+    } else if (given) {
+      faults.addAll(
+          NormalsCheck.faults(
+              plan.site().climate().monthly(),
+              plan.site().latitudeDeg(),
+              "/site/climate/monthly",
+              CoefficientBook.standard().central()));
     }
   }
 }
