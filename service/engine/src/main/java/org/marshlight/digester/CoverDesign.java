@@ -66,4 +66,27 @@ public record CoverDesign(
             high = 10,
             meaning = "Resistance laid over the glass from sunset to sunrise; none if not given.",
             usual = "digester.default.night-resistance")
-        Double nightResistanceM2KW) {}
+        Double nightResistanceM2KW) {
+
+  /** No cover. */
+  public static final CoverDesign UNCOVERED =
+      new CoverDesign(CoverKind.NONE, null, null, null, null, null, null, null);
+
+  /**
+   * A copy with the glass as large as the lid and facing the equator where that is not given.
+   *
+   * @param lidM2 area of the lid
+   * @param latitudeRad latitude of the site
+   */
+  CoverDesign over(double lidM2, double latitudeRad) {
+    return new CoverDesign(
+        kind,
+        apertureM2 == null ? Double.valueOf(lidM2) : apertureM2,
+        tiltDeg,
+        azimuthDeg == null ? Double.valueOf(latitudeRad >= 0 ? 180 : 0) : azimuthDeg,
+        layers,
+        absorptance,
+        enclosureResistanceM2KW,
+        nightResistanceM2KW);
+  }
+}

@@ -12,7 +12,12 @@ public final class Feeds implements EvidenceShelf {
   }
 
   @Override
+  public List<Class<? extends Record>> coefficientRecords() {
+    return List.of(FeedAnalysis.class, PersonalStream.class, LoadModel.FlushWater.class);
+  }
+
+  @Override
   public List<String> catalogues() {
-    return List.of("feeds");
+    return List.of("feeds", "personal-streams");
   }
 }

@@ -17,6 +17,7 @@ public final class Party {
 
   public static final String OXYGEN = "oxygen-uptake";
   public static final String BURNER = "burner";
+  public static final String FLARE = "flare";
   public static final String LAND = "land";
   public static final String SOIL = "soil";
   public static final String WATER_USE = "water-use";

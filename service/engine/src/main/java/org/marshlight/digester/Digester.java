@@ -1,0 +1,24 @@
+package org.marshlight.digester;
+
+import java.util.List;
+import org.marshlight.evidence.EvidenceShelf;
+
+/** What the digester package adds to the books. */
+public final class Digester implements EvidenceShelf {
+
+  @Override
+  public List<Class<?>> formulas() {
+    return List.of(
+        GlazingOptics.class, CoverHeatTransfer.class, GroundCoupling.class, MethaneKinetics.class);
+  }
+
+  @Override
+  public List<Class<? extends Record>> coefficientRecords() {
+    return List.of(
+        HeatCoefficients.class,
+        StagnationCoefficients.class,
+        DigestionCoefficients.class,
+        GasCoefficients.class,
+        StabilityCoefficients.class);
+  }
+}

@@ -1,0 +1,274 @@
+package org.marshlight.digester;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntToDoubleFunction;
+import org.marshlight.climate.SiteClimate;
+import org.marshlight.contract.Months;
+import org.marshlight.contract.Notice;
+import org.marshlight.evidence.CoefficientRow;
+import org.marshlight.evidence.CoefficientSet;
+import org.marshlight.feed.Matter;
+import org.marshlight.feed.Stoichiometry;
+import org.marshlight.feed.Waste;
+import org.marshlight.feed.WaterStream;
+
+/** Puts the results of a tank's year into the words and units of its estimate. */
+final class DigesterReport {
+
+  private static final double GRAMS = 1000;
+
+  private DigesterReport() {}
+
+  static DigesterEstimate of(
+      DigesterModel.Inputs inputs,
+      TankGeometry geometry,
+      CoverDesign cover,
+      HeatYear warmth,
+      DigestionYear matter,
+      GasBooks gas,
+      WaterStream effluent,
+      CoefficientSet set,
+      List<Notice> notices) {
+    DigestionCoefficients coefficients = set.bind(DigestionCoefficients.class);
+    Matter fed = Matter.sum(inputs.wastes().stream().map(Waste::annual).toList());
+    return new DigesterEstimate(
+        monthly(inputs.year().site(), warmth, matter, gas, coefficients),
+        annual(inputs, geometry, cover, warmth, matter, gas, fed, set, notices),
+        flows(warmth.ledger),
+        Months.list(warmth.ledger.stored),
+        load(inputs.wastes(), fed),
+        gas(matter, gas, set),
+        effluent(effluent, coefficients),
+        sludge(geometry, matter),
+        Stability.checks(inputs.wastes(), geometry.liquidM3(), warmth, matter, set),
+        cycle(matter),
+        SecondOpinions.of(inputs, geometry.liquidM3(), warmth, fed, set));
+  }
+
+  private static double[] months(IntToDoubleFunction value) {
+    double[] months = new double[Months.COUNT];
+    for (int month = 0; month < Months.COUNT; month++) {
+      months[month] = value.applyAsDouble(month);
+    }
+    return months;
+  }
+
+  private static DigesterEstimate.Monthly monthly(
+      SiteClimate site,
+      HeatYear warmth,
+      DigestionYear matter,
+      GasBooks gas,
+      DigestionCoefficients coefficients) {
+    double kWh = MethaneKinetics.methaneEnergyKWh(1);
+    double[] produced =
+        DigesterModel.methaneNm3(
+            months(m -> matter.methaneCodPeople[m] + matter.methaneCodOther[m]));
+    double[] dissolved = DigesterModel.methaneNm3(matter.dissolvedMethaneCod);
+    double[] leaked = months(m -> (produced[m] - dissolved[m]) * coefficients.leakShare());
+    double[] arriving = gas.store().arrivingNm3;
+    return new DigesterEstimate.Monthly(
+        Months.list(warmth.monthlyLiquorC),
+        Months.list(site.airC()),
+        Months.list(warmth.monthlyLidC),
+        Months.list(warmth.monthlySurfaceC),
+        Months.list(produced),
+        Months.list(dissolved),
+        Months.list(leaked),
+        Months.list(arriving),
+        Months.list(months(m -> arriving[m] * gas.meteredPerNm3()[m])),
+        Months.list(months(m -> arriving[m] * kWh)),
+        Months.list(months(m -> gas.store().usedNm3(m) * kWh)),
+        Months.list(months(m -> gas.store().surplusNm3[m] * kWh)),
+        Months.list(
+            months(m -> Math.max(0, gas.store().demandNm3(m) - gas.store().usedNm3(m)) * kWh)),
+        Months.list(months(gas::cookingMet)));
+  }
+
+  private static DigesterEstimate.Annual annual(
+      DigesterModel.Inputs inputs,
+      TankGeometry geometry,
+      CoverDesign cover,
+      HeatYear warmth,
+      DigestionYear matter,
+      GasBooks gas,
+      Matter fed,
+      CoefficientSet set,
+      List<Notice> notices) {
+    double people = Months.sum(matter.methaneCodPeople);
+    double produced = people + Months.sum(matter.methaneCodOther);
+    double dissolved = Months.sum(matter.dissolvedMethaneCod);
+    double gasPhase = produced - dissolved;
+    double leak = set.bind(DigestionCoefficients.class).leakShare();
+    double arrivingNm3 = Months.sum(gas.store().arrivingNm3);
+    double arrivingKWh = MethaneKinetics.methaneEnergyKWh(arrivingNm3);
+    double personDays = inputs.personDays();
+    double inflowM3Day = fed.waterKg() / 1000 / Months.DAYS_PER_YEAR;
+    Double met = orNull(gas.cookingMet());
+    if (met == null) {
+      notices.add(Notice.of("digester.no-cooking"));
+    }
+    if (personDays <= 0) {
+      notices.add(Notice.of("digester.no-people"));
+    }
+    return new DigesterEstimate.Annual(
+        warmth.meanLiquorC(),
+        warmth.leastLiquorC,
+        warmth.greatestLiquorC,
+        warmth.greatestLidC,
+        warmth.lidHoursAboveScald,
+        stagnation(cover, set),
+        Stoichiometry.methaneOfCodNm3(produced),
+        Stoichiometry.methaneOfCodNm3(dissolved),
+        Stoichiometry.methaneOfCodNm3(gasPhase * leak),
+        arrivingNm3,
+        Stoichiometry.methaneOfCodNm3(fed.codKg()),
+        arrivingKWh,
+        gas.energy().usedKWh(),
+        personDays > 0
+            ? methaneKg(produced > 0 ? people * gasPhase / produced : 0) * GRAMS / personDays
+            : null,
+        personDays > 0 ? methaneKg(gasPhase) * GRAMS / personDays : null,
+        met,
+        arrivingKWh / Months.DAYS_PER_YEAR / set.bind(GasCoefficients.class).cookingKW(),
+        gas.store().longestDaysWithout,
+        inflowM3Day > 0 ? geometry.liquidM3() / inflowM3Day : null,
+        fed.volatileSolidsKg() / Months.DAYS_PER_YEAR / geometry.liquidM3());
+  }
+
+  private static double methaneKg(double cod) {
+    return cod / Stoichiometry.METHANE_COD;
+  }
+
+  private static Double orNull(double value) {
+    return Double.isNaN(value) ? null : value;
+  }
+
+  /** Full sun on a hot day, the loss taken from a warm lid under still air. */
+  private static Double stagnation(CoverDesign cover, CoefficientSet set) {
+    if (cover.kind() != CoverKind.GLAZED) {
+      return null;
+    }
+    StagnationCoefficients worst = set.bind(StagnationCoefficients.class);
+    double loss = cover.layers() > 1 ? worst.lossTwoPanes() : worst.lossOnePane();
+    return CoverHeatTransfer.stagnationTemperatureC(
+        worst.airC(),
+        worst.irradiance(),
+        Glazing.of(cover, set.bind(HeatCoefficients.class)).atNormalIncidence(),
+        loss);
+  }
+
+  private static DigesterEstimate.HeatFlows flows(HeatLedger ledger) {
+    return new DigesterEstimate.HeatFlows(
+        Months.list(ledger.absorbedSun),
+        Months.list(ledger.topToAir),
+        Months.list(ledger.topToSky),
+        Months.list(ledger.enclosure),
+        Months.list(ledger.coverSoil),
+        Months.list(ledger.ground),
+        Months.list(ledger.inflow));
+  }
+
+  private static DigesterEstimate.Load load(List<Waste> wastes, Matter fed) {
+    double perDay = 1.0 / Months.DAYS_PER_YEAR;
+    double bod5 = 0;
+    double peopleCod = 0;
+    for (Waste waste : wastes) {
+      double cod = waste.annual().codKg();
+      bod5 += cod * waste.digestibility().bod5PerCod();
+      peopleCod += waste.human() ? cod : 0;
+    }
+    return new DigesterEstimate.Load(
+        fed.waterKg() * perDay,
+        fed.totalSolidsKg() * perDay,
+        fed.volatileSolidsKg() * perDay,
+        fed.codKg() * perDay,
+        bod5 * perDay,
+        fed.nitrogenKg() * perDay,
+        fed.phosphorusKg() * perDay,
+        fed.potassiumKg() * perDay,
+        fed.codKg() > 0 ? peopleCod / fed.codKg() : null);
+  }
+
+  private static DigesterEstimate.Gas gas(DigestionYear matter, GasBooks gas, CoefficientSet set) {
+    double methane = gas.delivered().volatileSolidsKg() / Stoichiometry.METHANE;
+    double carbonDioxide = gas.delivered().inorganicCarbonKg() / Stoichiometry.CARBON;
+    double sulphide =
+        (gas.delivered().codKg() - gas.delivered().volatileSolidsKg() * Stoichiometry.METHANE_COD)
+            / 2
+            / Stoichiometry.SULFUR;
+    double all = methane + carbonDioxide;
+    Double ppm = all > 0 ? Double.valueOf(Math.max(0, sulphide / all * 1e6)) : null;
+    return new DigesterEstimate.Gas(
+        all > 0 ? methane / all : null,
+        ppm,
+        ppm == null ? null : ppm * sulphideSpread(set, CoefficientRow::low),
+        ppm == null ? null : ppm * sulphideSpread(set, CoefficientRow::high),
+        Months.mean(gas.capacityNm3()),
+        gas.surplus(),
+        gas.useReports());
+  }
+
+  /** The coefficients of sulphide at one end of their ranges over their values in this run. */
+  private static double sulphideSpread(
+      CoefficientSet set, java.util.function.ToDoubleFunction<CoefficientRow> end) {
+    double spread = 1;
+    for (String id : List.of("digester.sulphate-sulphur", "digester.sulphide-to-gas")) {
+      double value = set.value(id);
+      if (value > 0) {
+        spread *= end.applyAsDouble(set.book().find(id).orElseThrow()) / value;
+      }
+    }
+    return spread;
+  }
+
+  private static DigesterEstimate.Effluent effluent(
+      WaterStream effluent, DigestionCoefficients coefficients) {
+    return new DigesterEstimate.Effluent(
+        Months.list(months(effluent::volumeM3)),
+        Months.list(effluent.temperatureC()),
+        concentrations(effluent, m -> effluent.bod5Kg()[m]),
+        concentrations(effluent, m -> effluent.monthly().get(m).codKg()),
+        concentrations(effluent, m -> effluent.suspendedSolidsKg()[m]),
+        concentrations(effluent, m -> effluent.monthly().get(m).nitrogenKg()),
+        concentrations(effluent, m -> effluent.monthly().get(m).ammoniumNitrogenKg()),
+        concentrations(effluent, m -> effluent.monthly().get(m).phosphorusKg()),
+        concentrations(effluent, m -> effluent.monthly().get(m).potassiumKg()),
+        coefficients.effluentColiforms());
+  }
+
+  private static List<Double> concentrations(WaterStream stream, IntToDoubleFunction kg) {
+    return Months.list(
+        months(
+            m ->
+                stream.volumeM3(m) > 1e-9
+                    ? kg.applyAsDouble(m) / stream.volumeM3(m) * GRAMS
+                    : Double.NaN));
+  }
+
+  private static DigesterEstimate.Sludge sludge(TankGeometry geometry, DigestionYear matter) {
+    Matter pumped = matter.pumpedSludge;
+    return new DigesterEstimate.Sludge(
+        matter.years,
+        matter.greatestSludgeM3,
+        matter.greatestSludgeM3 / geometry.liquidM3(),
+        matter.filledDays,
+        pumped.totalSolidsKg(),
+        pumped.freshKg() / 1000,
+        pumped.nitrogenKg(),
+        pumped.phosphorusKg(),
+        pumped.potassiumKg());
+  }
+
+  private static List<DigesterEstimate.CycleYear> cycle(DigestionYear matter) {
+    List<DigesterEstimate.CycleYear> cycle = new ArrayList<>();
+    for (int year = 0; year < matter.years; year++) {
+      cycle.add(
+          new DigesterEstimate.CycleYear(
+              year + 1,
+              Stoichiometry.methaneOfCodNm3(matter.yearMethaneCod[year]),
+              matter.yearSludgeM3[year]));
+    }
+    return List.copyOf(cycle);
+  }
+}

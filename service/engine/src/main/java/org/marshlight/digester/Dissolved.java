@@ -1,0 +1,33 @@
+package org.marshlight.digester;
+
+/** What is dissolved in the liquor and only passes, or is added to by digestion, kg. */
+final class Dissolved {
+
+  double ammoniumNitrogen;
+  double phosphorus;
+  double potassium;
+  double inorganicCarbon;
+  double fixedSolids;
+  double sulphideCod;
+
+  /**
+   * Lets a share of everything leave.
+   *
+   * @param share share that stays
+   * @param into receives what leaves; its own amounts are replaced
+   */
+  void wash(double share, Dissolved into) {
+    into.ammoniumNitrogen = ammoniumNitrogen * (1 - share);
+    into.phosphorus = phosphorus * (1 - share);
+    into.potassium = potassium * (1 - share);
+    into.inorganicCarbon = inorganicCarbon * (1 - share);
+    into.fixedSolids = fixedSolids * (1 - share);
+    into.sulphideCod = sulphideCod * (1 - share);
+    ammoniumNitrogen *= share;
+    phosphorus *= share;
+    potassium *= share;
+    inorganicCarbon *= share;
+    fixedSolids *= share;
+    sulphideCod *= share;
+  }
+}

@@ -1,0 +1,133 @@
+package org.marshlight.digester;
+
+import static org.marshlight.digester.WeatheredSurface.KELVIN;
+
+import org.apache.commons.math3.util.FastMath;
+import org.marshlight.climate.ClimateYear;
+
+/**
+ * A lid under a sloped plane of one or two panes, with insulated back and sides, and a quilt over
+ * the glass from sunset to sunrise. The wedge between lid and glass is taken as a gap of its mean
+ * height at half the glass's tilt.
+ */
+final class GlazedTop implements Top {
+
+  /** Hollands' correlation ends at 75 deg. */
+  private static final double STEEPEST_RAD = 1.3;
+
+  private final ClimateYear year;
+  private final HeatCoefficients coefficients;
+  private final WeatheredSurface surface;
+  private final double[] absorbedWM2;
+  private final double lidM2;
+  private final double gapM;
+  private final double gapTiltRad;
+  private final double paneTiltRad;
+  private final boolean twoPanes;
+  private final double nightM2KW;
+  private final double sideWK;
+
+  private int month;
+  private double innerPaneC;
+  private double outerPaneC;
+  private double lidToPaneWM2K;
+  private double paneToPaneWM2K;
+  private double conductanceWK;
+  private double lidSunW;
+
+  GlazedTop(
+      ClimateYear year, CoverDesign cover, TankGeometry geometry, HeatCoefficients coefficients) {
+    this.year = year;
+    this.coefficients = coefficients;
+    double tilt = FastMath.toRadians(cover.tiltDeg());
+    double glassM2 = cover.apertureM2();
+    double slopeM = glassM2 / geometry.lengthM();
+    double backM = slopeM * FastMath.sin(tilt);
+    double endsM2 = backM * slopeM * FastMath.cos(tilt);
+    lidM2 = geometry.planAreaM2();
+    gapM = coefficients.leastGlassGap() + backM / 2;
+    gapTiltRad = Math.min(STEEPEST_RAD, tilt / 2);
+    paneTiltRad = Math.min(STEEPEST_RAD, tilt);
+    twoPanes = cover.layers() > 1;
+    nightM2KW = cover.nightResistanceM2KW();
+    sideWK = (backM * geometry.lengthM() + endsM2) / cover.enclosureResistanceM2KW();
+    surface = new WeatheredSurface(year, coefficients, glassM2, (1 + FastMath.cos(tilt)) / 2);
+    absorbedWM2 =
+        Glazing.of(cover, coefficients)
+            .absorbedWM2(year.tilted(cover.tiltDeg(), cover.azimuthDeg()));
+    innerPaneC = surface.surfaceC();
+    outerPaneC = surface.surfaceC();
+  }
+
+  @Override
+  public void prepare(int hour, int hourMonth, double lidC) {
+    month = hourMonth;
+    surface.prepare(hour, month);
+    lidToPaneWM2K = gapConductance(lidC, innerPaneC, coefficients.lidEmittance(), gapM, gapTiltRad);
+    double resistanceM2KW = surface.areaM2() / (lidM2 * lidToPaneWM2K);
+    if (twoPanes) {
+      paneToPaneWM2K =
+          gapConductance(
+              innerPaneC,
+              outerPaneC,
+              coefficients.glassEmittance(),
+              coefficients.paneGap(),
+              paneTiltRad);
+      resistanceM2KW += 1 / paneToPaneWM2K;
+    }
+    if (year.extraterrestrialWM2()[hour] <= 0) {
+      resistanceM2KW += nightM2KW;
+    }
+    conductanceWK = surface.areaM2() / (resistanceM2KW + 1 / surface.coefficientWM2K());
+    lidSunW = absorbedWM2[hour] * surface.areaM2();
+  }
+
+  private double gapConductance(
+      double belowC, double aboveC, double belowEmittance, double gap, double tiltRad) {
+    double below = belowC + KELVIN;
+    double above = aboveC + KELVIN;
+    double nusselt =
+        below > above
+            ? CoverHeatTransfer.hollandsNusselt(
+                CoverHeatTransfer.rayleighNumber(below, above, gap), tiltRad)
+            : 1;
+    return nusselt * CoverHeatTransfer.airConductivityWMK((below + above) / 2) / gap
+        + CoverHeatTransfer.radiationCoefficient(
+            below, above, belowEmittance, coefficients.glassEmittance());
+  }
+
+  @Override
+  public double conductanceWK() {
+    return conductanceWK;
+  }
+
+  @Override
+  public double environmentC() {
+    return surface.environmentC();
+  }
+
+  @Override
+  public double sideConductanceWK() {
+    return sideWK;
+  }
+
+  @Override
+  public double lidSunW() {
+    return lidSunW;
+  }
+
+  @Override
+  public void book(double lidC, HeatLedger ledger) {
+    double upW = conductanceWK * (lidC - environmentC());
+    innerPaneC = lidC - upW / (lidToPaneWM2K * lidM2);
+    outerPaneC = twoPanes ? innerPaneC - upW / (paneToPaneWM2K * surface.areaM2()) : innerPaneC;
+    HeatLedger.add(ledger.absorbedSun, month, lidSunW);
+    HeatLedger.add(ledger.enclosure, month, -sideWK * (lidC - surface.airC()));
+    surface.book(environmentC() + upW / (surface.coefficientWM2K() * surface.areaM2()), ledger);
+  }
+
+  @Override
+  public double surfaceC() {
+    return outerPaneC;
+  }
+}

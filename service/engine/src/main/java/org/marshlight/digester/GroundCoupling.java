@@ -1,0 +1,165 @@
+package org.marshlight.digester;
+
+import org.apache.commons.math3.util.FastMath;
+import org.marshlight.evidence.Argument;
+import org.marshlight.evidence.Formula;
+
+/**
+ * Heat between a sunk tank and the ground by the heated-basement method of ISO 13370: a steady part
+ * for the year's means and a periodic part for the swings about them.
+ */
+public final class GroundCoupling {
+
+  private GroundCoupling() {}
+
+  /** Characteristic dimension of the floor. */
+  @Formula(
+      id = "digester.characteristic-dimension",
+      symbol = "B'",
+      expression = "A / (0.5 P)",
+      unit = "m",
+      meaning = "Characteristic dimension of the floor.",
+      source = "iso-13370",
+      equation = "2")
+  public static double characteristicDimensionM(
+      @Argument(symbol = "A", unit = "m2", low = 0.01, high = 10000) double floorAreaM2,
+      @Argument(symbol = "P", unit = "m", low = 0.1, high = 1000) double perimeterM) {
+    return floorAreaM2 / (0.5 * perimeterM);
+  }
+
+  /** Thickness of soil that holds back as much heat as a floor or wall. */
+  @Formula(
+      id = "digester.equivalent-thickness",
+      symbol = "d",
+      expression = "w + lambda R",
+      unit = "m",
+      meaning = "Thickness of soil that holds back as much heat as a floor or wall.",
+      source = "iso-13370",
+      equation = "3")
+  public static double equivalentThicknessM(
+      @Argument(symbol = "w", unit = "m", low = 0, high = 2) double wallThicknessM,
+      @Argument(symbol = "lambda", unit = "W/(m.K)", low = 0.01, high = 10) double conductivity,
+      @Argument(symbol = "R", unit = "m2.K/W", low = 0.001, high = 20) double resistance) {
+    return wallThicknessM + conductivity * resistance;
+  }
+
+  /** Steady transmittance of a sunk floor. */
+  @Formula(
+      id = "digester.floor-transmittance",
+      symbol = "U_bf",
+      expression =
+          "d_t + z/2 < B': 2 lambda ln(pi B' / (d_t + z/2) + 1) / (pi B' + d_t + z/2);"
+              + " else lambda / (0.457 B' + d_t + z/2)",
+      unit = "W/(m2.K)",
+      meaning = "Steady transmittance of a floor below ground.",
+      source = "iso-13370",
+      equation = "10 and 11")
+  public static double floorTransmittance(
+      @Argument(symbol = "lambda", unit = "W/(m.K)", low = 0.01, high = 10) double conductivity,
+      @Argument(symbol = "B'", unit = "m", low = 0.05, high = 500) double dimensionM,
+      @Argument(symbol = "d_t", unit = "m", low = 0.001, high = 100) double floorThicknessM,
+      @Argument(symbol = "z", unit = "m", low = 0, high = 20) double depthM) {
+    double thickness = floorThicknessM + depthM / 2;
+    return thickness < dimensionM
+        ? 2
+            * conductivity
+            / (FastMath.PI * dimensionM + thickness)
+            * FastMath.log(FastMath.PI * dimensionM / thickness + 1)
+        : conductivity / (0.457 * dimensionM + thickness);
+  }
+
+  /** Steady transmittance of sunk walls. */
+  @Formula(
+      id = "digester.wall-transmittance",
+      symbol = "U_bw",
+      expression = "(2 lambda / (pi z)) (1 + 0.5 d_t / (d_t + z)) ln(z / d_w + 1)",
+      unit = "W/(m2.K)",
+      meaning = "Steady transmittance of walls below ground.",
+      source = "iso-13370",
+      equation = "12")
+  public static double wallTransmittance(
+      @Argument(symbol = "lambda", unit = "W/(m.K)", low = 0.01, high = 10) double conductivity,
+      @Argument(symbol = "z", unit = "m", low = 0.01, high = 20) double depthM,
+      @Argument(symbol = "d_t", unit = "m", low = 0.001, high = 100) double floorThicknessM,
+      @Argument(symbol = "d_w", unit = "m", low = 0.001, high = 100) double wallThicknessM) {
+    double thinner = Math.min(floorThicknessM, wallThicknessM);
+    return 2
+        * conductivity
+        / (FastMath.PI * depthM)
+        * (1 + 0.5 * thinner / (thinner + depthM))
+        * FastMath.log(depthM / wallThicknessM + 1);
+  }
+
+  /** Depth to which the year's wave reaches. */
+  @Formula(
+      id = "digester.periodic-penetration-depth",
+      symbol = "delta",
+      expression = "sqrt(3.15e7 lambda / (pi rho c))",
+      unit = "m",
+      meaning = "Depth to which the year's temperature wave reaches.",
+      source = "iso-13370",
+      equation = "annex, periodic penetration depth")
+  public static double penetrationDepthM(
+      @Argument(symbol = "lambda", unit = "W/(m.K)", low = 0.01, high = 10) double conductivity,
+      @Argument(symbol = "rho c", unit = "J/(m3.K)", low = 1e5, high = 1e7) double heatCapacity) {
+    return Math.sqrt(3.15e7 * conductivity / (FastMath.PI * heatCapacity));
+  }
+
+  /** Heat that follows a swing inside the tank, through floor or wall. */
+  @Formula(
+      id = "digester.internal-periodic-coefficient",
+      symbol = "H_pi",
+      expression = "A (lambda / d) sqrt(2 / ((1 + delta/d)^2 + 1))",
+      unit = "W/K",
+      meaning = "Heat that follows the year's swing inside, through a floor or wall of an area.",
+      source = "iso-13370",
+      equation = "annex, heated basement, internal part")
+  public static double internalPeriodic(
+      @Argument(symbol = "A", unit = "m2", low = 0, high = 10000) double areaM2,
+      @Argument(symbol = "lambda", unit = "W/(m.K)", low = 0.01, high = 10) double conductivity,
+      @Argument(symbol = "d", unit = "m", low = 0.001, high = 100) double thicknessM,
+      @Argument(symbol = "delta", unit = "m", low = 0.1, high = 20) double penetrationM) {
+    double ratio = 1 + penetrationM / thicknessM;
+    return areaM2 * conductivity / thicknessM * Math.sqrt(2 / (ratio * ratio + 1));
+  }
+
+  /** Heat that follows the swing of the ground's surface. */
+  @Formula(
+      id = "digester.external-periodic-coefficient",
+      symbol = "H_pe",
+      expression =
+          "0.37 P lambda (exp(-z/delta) ln(delta/d_t + 1) + 2 (1 - exp(-z/delta)) ln(delta/d_w + 1))",
+      unit = "W/K",
+      meaning = "Heat that follows the year's swing of the ground's surface.",
+      source = "iso-13370",
+      equation = "annex, heated basement, external part")
+  public static double externalPeriodic(
+      @Argument(symbol = "P", unit = "m", low = 0.1, high = 1000) double perimeterM,
+      @Argument(symbol = "lambda", unit = "W/(m.K)", low = 0.01, high = 10) double conductivity,
+      @Argument(symbol = "z", unit = "m", low = 0, high = 20) double depthM,
+      @Argument(symbol = "d_t", unit = "m", low = 0.001, high = 100) double floorThicknessM,
+      @Argument(symbol = "d_w", unit = "m", low = 0.001, high = 100) double wallThicknessM,
+      @Argument(symbol = "delta", unit = "m", low = 0.1, high = 20) double penetrationM) {
+    double share = FastMath.exp(-depthM / penetrationM);
+    return 0.37
+        * perimeterM
+        * conductivity
+        * (share * FastMath.log(penetrationM / floorThicknessM + 1)
+            + 2 * (1 - share) * FastMath.log(penetrationM / wallThicknessM + 1));
+  }
+
+  /** Months by which the tank's loss lags the coldest surface. */
+  @Formula(
+      id = "digester.external-time-lag",
+      symbol = "beta",
+      expression = "1.5 - 0.42 ln(delta / (d_t + 1))",
+      unit = "mo",
+      meaning = "Months by which the greatest loss lags the coldest ground surface.",
+      source = "iso-13370",
+      equation = "annex, time lag")
+  public static double timeLagMonths(
+      @Argument(symbol = "delta", unit = "m", low = 0.1, high = 20) double penetrationM,
+      @Argument(symbol = "d_t", unit = "m", low = 0.001, high = 100) double floorThicknessM) {
+    return 1.5 - 0.42 * FastMath.log(penetrationM / (floorThicknessM + 1));
+  }
+}

@@ -1,0 +1,10 @@
+package org.marshlight.digester;
+
+import org.marshlight.evidence.Coefficient;
+
+/** The day on which a dry glazed lid gets hottest. */
+public record StagnationCoefficients(
+    @Coefficient("digester.stagnation-air") double airC,
+    @Coefficient("digester.stagnation-irradiance") double irradiance,
+    @Coefficient("digester.stagnation-loss-one-pane") double lossOnePane,
+    @Coefficient("digester.stagnation-loss-two-panes") double lossTwoPanes) {}

@@ -1,0 +1,80 @@
+package org.marshlight.digester;
+
+import org.marshlight.climate.ClimateYear;
+import org.marshlight.climate.ReferenceEvapotranspiration;
+import org.marshlight.contract.Months;
+
+/** A surface that meets wind and sky: what it loses to both, hour by hour. */
+final class WeatheredSurface {
+
+  static final double KELVIN = 273.15;
+
+  private final ClimateYear year;
+  private final double areaM2;
+  private final double skyView;
+  private final double emittance;
+  private final double[] windWM2K = new double[Months.COUNT];
+
+  private int month;
+  private double airC;
+  private double skyC;
+  private double toAirWM2K;
+  private double toSkyWM2K;
+  private double surfaceC;
+
+  /**
+   * A surface.
+   *
+   * @param skyView share of its view that is sky; the rest is taken to be as warm as the air
+   */
+  WeatheredSurface(ClimateYear year, HeatCoefficients coefficients, double areaM2, double skyView) {
+    this.year = year;
+    this.areaM2 = areaM2;
+    this.skyView = skyView;
+    this.emittance = coefficients.glassEmittance();
+    for (int m = 0; m < Months.COUNT; m++) {
+      double wind = ReferenceEvapotranspiration.windAt2M(year.site().windMS()[m], 10);
+      windWM2K[m] = CoverHeatTransfer.windCoefficient(coefficients.windShelter() * wind);
+    }
+    this.surfaceC = year.airC()[0];
+  }
+
+  void prepare(int hour, int hourMonth) {
+    month = hourMonth;
+    airC = year.airC()[hour];
+    skyC = year.skyC()[hour];
+    double radiation =
+        CoverHeatTransfer.radiationCoefficient(surfaceC + KELVIN, skyC + KELVIN, emittance, 1);
+    toAirWM2K = windWM2K[month] + radiation * (1 - skyView);
+    toSkyWM2K = radiation * skyView;
+  }
+
+  /** Heat to air and sky for each kelvin, W/(m2.K). */
+  double coefficientWM2K() {
+    return toAirWM2K + toSkyWM2K;
+  }
+
+  /** Temperature between air and sky to which the surface loses, Cel. */
+  double environmentC() {
+    return (toAirWM2K * airC + toSkyWM2K * skyC) / coefficientWM2K();
+  }
+
+  double airC() {
+    return airC;
+  }
+
+  double areaM2() {
+    return areaM2;
+  }
+
+  double surfaceC() {
+    return surfaceC;
+  }
+
+  /** Books what a surface of this temperature lost. */
+  void book(double newSurfaceC, HeatLedger ledger) {
+    surfaceC = newSurfaceC;
+    HeatLedger.add(ledger.topToAir, month, -toAirWM2K * areaM2 * (surfaceC - airC));
+    HeatLedger.add(ledger.topToSky, month, -toSkyWM2K * areaM2 * (surfaceC - skyC));
+  }
+}
