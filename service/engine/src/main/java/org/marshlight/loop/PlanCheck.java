@@ -58,6 +58,17 @@ public final class PlanCheck {
     return List.copyOf(faults);
   }
 
+  /**
+   * Every fault of a plan that is asked for one stage: those of the plan, and what the stage needs
+   * and the plan does not have.
+   */
+  public static List<Fault> faults(Plan plan, Stage stage) {
+    List<Fault> faults = new ArrayList<>(faults(plan));
+    faults.addAll(PlanRules.faults(plan, stage));
+    faults.sort(Comparator.comparing(Fault::pointer).thenComparing(Fault::code));
+    return List.copyOf(faults);
+  }
+
   private static Fault fault(ConstraintViolation<Plan> violation) {
     String pointer = pointer(violation.getPropertyPath());
     Object rejected = violation.getInvalidValue();

@@ -4,20 +4,83 @@ import java.util.ArrayList;
 import java.util.List;
 import org.marshlight.climate.NormalsCheck;
 import org.marshlight.contract.Fault;
+import org.marshlight.contract.Sentences;
+import org.marshlight.digester.GasPurpose;
+import org.marshlight.digester.GasUse;
 import org.marshlight.evidence.CoefficientBook;
+import org.marshlight.evidence.CoefficientSet;
+import org.marshlight.feed.FeedAnalysis;
+import org.marshlight.feed.FeedDesign;
+import org.marshlight.feed.Stoichiometry;
 
 /** Rules that join several fields of a plan; each field alone has already been found legal. */
 final class PlanRules {
+
+  /** Carbon that goes with each kg of COD turned to methane; no matter holds less. */
+  private static final double LEAST_CARBON_PER_COD =
+      Stoichiometry.METHANE_CARBON / Stoichiometry.METHANE_COD;
 
   private PlanRules() {}
 
   static List<Fault> faults(Plan plan) {
     List<Fault> faults = new ArrayList<>();
-    climate(plan, faults);
+    CoefficientSet set = CoefficientBook.standard().central();
+    if (plan.coefficients() != null) {
+      set = set.with(plan.coefficients());
+    }
+    climate(plan, set, faults);
+    feeds(plan, set, faults);
+    gas(plan, faults);
+    tank(plan, set, faults);
     return faults;
   }
 
-  private static void climate(Plan plan, List<Fault> faults) {
+  /** What a stage needs and the plan does not have. */
+  static List<Fault> faults(Plan plan, Stage stage) {
+    List<Fault> faults = new ArrayList<>();
+    GivenDesign given = plan.given();
+    boolean water = plan.tank() != null || (given != null && given.effluent() != null);
+    boolean harvest = beds(plan) || (given != null && given.harvest() != null);
+    switch (stage) {
+      case DIGESTER -> need(plan.tank() != null, "tank", stage, faults);
+      case WETLAND, CROP -> {
+        need(beds(plan), "beds", stage, faults);
+        need(water, "tank", stage, faults);
+      }
+      case ETHANOL -> {
+        need(plan.fuel() != null, "fuel", stage, faults);
+        need(harvest, "beds", stage, faults);
+        need(!beds(plan) || water || !harvest, "tank", stage, faults);
+      }
+      case COMPOST -> need(plan.compost() != null, "compost", stage, faults);
+      case LOOP -> {
+        need(!beds(plan) || water, "tank", stage, faults);
+        need(plan.fuel() == null || harvest, "beds", stage, faults);
+      }
+    }
+    return faults;
+  }
+
+  private static boolean beds(Plan plan) {
+    return plan.beds() != null && !plan.beds().isEmpty();
+  }
+
+  private static void need(boolean there, String section, Stage stage, List<Fault> faults) {
+    if (!there) {
+      faults.add(
+          Fault.of(
+              "loop.section-needed",
+              "/" + section,
+              null,
+              "an object, or what stands in for it under given",
+              "section",
+              section,
+              "stage",
+              org.marshlight.contract.WireName.of(stage)));
+    }
+  }
+
+  private static void climate(Plan plan, CoefficientSet set, List<Fault> faults) {
     boolean named = plan.site().climate().id() != null;
     boolean given = plan.site().climate().monthly() != null;
     if (named == given) {
@@ -31,8 +94,7 @@ final class PlanRules {
               "id",
               "second",
               "monthly"));
-    }
-    if (given && plan.site().latitudeDeg() == null) {
+    } else if (given && plan.site().latitudeDeg() == null) {
       faults.add(
           Fault.of(
               "loop.missing", "/site/latitudeDeg", null, "-90 to 90 deg", "field", "latitudeDeg"));
@@ -42,7 +104,110 @@ final class PlanRules {
               plan.site().climate().monthly(),
               plan.site().latitudeDeg(),
               "/site/climate/monthly",
-              CoefficientBook.standard().central()));
+              set));
+    }
+  }
+
+  private static void feeds(Plan plan, CoefficientSet set, List<Fault> faults) {
+    if (plan.feeds() == null) {
+      return;
+    }
+    for (int i = 0; i < plan.feeds().size(); i++) {
+      FeedDesign feed = plan.feeds().get(i);
+      FeedAnalysis analysis = set.bind(FeedAnalysis.class, feed.feed());
+      double carbonPerCod = analysis.carbonPerVolatileSolids() / analysis.codPerVolatileSolids();
+      if (carbonPerCod < LEAST_CARBON_PER_COD) {
+        faults.add(
+            Fault.of(
+                "loop.too-little-carbon",
+                "/feeds/" + i,
+                carbonPerCod,
+                "at least " + Sentences.number(LEAST_CARBON_PER_COD) + " kg of carbon per kg COD",
+                "feed",
+                feed.feed(),
+                "least",
+                LEAST_CARBON_PER_COD));
+      }
+    }
+  }
+
+  private static void gas(Plan plan, List<Fault> faults) {
+    if (plan.gas() == null || plan.gas().uses() == null) {
+      return;
+    }
+    for (int i = 0; i < plan.gas().uses().size(); i++) {
+      GasUse use = plan.gas().uses().get(i);
+      String pointer = "/gas/uses/" + i;
+      if (use.mealsPerDay() != null && use.use() != GasPurpose.COOKING) {
+        faults.add(
+            Fault.of("loop.meals-of-no-cooking", pointer + "/mealsPerDay", use.mealsPerDay(), ""));
+      } else if ((use.hoursPerDay() == null) == (use.mealsPerDay() == null)) {
+        faults.add(
+            Fault.of(
+                "loop.one-of-two",
+                pointer,
+                null,
+                "exactly one of hoursPerDay and mealsPerDay",
+                "first",
+                "hoursPerDay",
+                "second",
+                "mealsPerDay"));
+      }
+    }
+  }
+
+  /** A tank whose length leaves it narrower than a hand, or whose day's feed would fill it. */
+  private static void tank(Plan plan, CoefficientSet set, List<Fault> faults) {
+    if (plan.tank() == null) {
+      return;
+    }
+    double volume =
+        plan.tank().liquidVolumeM3() == null
+            ? set.value("digester.default.liquid-volume")
+            : plan.tank().liquidVolumeM3();
+    double depth =
+        plan.tank().liquidDepthM() == null
+            ? set.value("digester.default.liquid-depth")
+            : plan.tank().liquidDepthM();
+    PlanLimits limits = set.bind(PlanLimits.class);
+    double least = limits.leastTankWidthM();
+    double longest = volume / depth / least;
+    if (plan.tank().lengthM() != null && plan.tank().lengthM() > longest) {
+      faults.add(
+          Fault.of(
+              "loop.tank-too-narrow",
+              "/tank/lengthM",
+              plan.tank().lengthM(),
+              "at most " + Sentences.number(longest) + " m",
+              "leastM",
+              least));
+    }
+    double square = Math.sqrt(volume / depth);
+    if (square < least) {
+      faults.add(
+          Fault.of(
+              "loop.tank-too-narrow",
+              "/tank/liquidDepthM",
+              depth,
+              "at most " + Sentences.number(volume / (least * least)) + " m for this volume",
+              "leastM",
+              least));
+    }
+    double fresh = new LoadEstimate(plan, set).freshKgOnFullestDay();
+    double most = volume * 1000 / limits.leastRetentionDays();
+    if (fresh > most) {
+      faults.add(
+          Fault.of(
+              "loop.tank-overrun",
+              "/tank/liquidVolumeM3",
+              plan.tank().liquidVolumeM3(),
+              "at least "
+                  + Sentences.number(fresh * limits.leastRetentionDays() / 1000)
+                  + " m3 for this load",
+              "freshKg",
+              fresh,
+              "leastDays",
+              limits.leastRetentionDays()));
     }
   }
 }
