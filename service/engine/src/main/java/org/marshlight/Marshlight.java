@@ -26,7 +26,7 @@ public final class Marshlight {
       throw new Faults(faults);
     }
     return new Answer<>(
-        new PlanEstimate(List.of(), List.of(), List.of(), List.of(), null),
+        new PlanEstimate(null, List.of(), List.of(), List.of(), List.of(), null),
         CautionBook.standard().general(),
         List.of(),
         List.of(),

@@ -52,14 +52,23 @@ public final class CoverHeatTransfer {
   public static double hollandsNusselt(
       @Argument(symbol = "Ra", unit = "1", low = 0, high = 1e10) double rayleigh,
       @Argument(symbol = "b", unit = "rad", low = 0, high = 1.31) double tiltRad) {
-    double effective = rayleigh * FastMath.cos(tiltRad);
-    if (effective <= 1708) {
+    return hollands(rayleigh * FastMath.cos(tiltRad), hollandsTiltTerm(tiltRad));
+  }
+
+  /** The part of Hollands' correlation that hangs on the tilt alone: sin^1.6(1.8 b). */
+  static double hollandsTiltTerm(double tiltRad) {
+    return FastMath.pow(FastMath.sin(1.8 * tiltRad), 1.6);
+  }
+
+  /** Hollands' correlation with the tilt worked in: {@code Ra cos b} and {@code sin^1.6(1.8 b)}. */
+  static double hollands(double rayleighCosTilt, double tiltTerm) {
+    if (rayleighCosTilt <= 1708) {
       return 1;
     }
-    double start = 1 - 1708 / effective;
-    double tilted = 1 - FastMath.pow(FastMath.sin(1.8 * tiltRad), 1.6) * 1708 / effective;
-    double strong = Math.max(0, FastMath.cbrt(effective / 5830) - 1);
-    return 1 + 1.44 * Math.max(0, tilted) * start + strong;
+    double start = 1 - 1708 / rayleighCosTilt;
+    double tilted = Math.max(0, 1 - tiltTerm * 1708 / rayleighCosTilt);
+    double strong = rayleighCosTilt > 5830 ? FastMath.cbrt(rayleighCosTilt / 5830) - 1 : 0;
+    return 1 + 1.44 * tilted * start + strong;
   }
 
   /** Conductivity of air. */

@@ -42,6 +42,9 @@ public record DigesterEstimate(
     @Meaning("Each year between two desludgings.") @Size(max = 20) List<CycleYear> cycle,
     @Meaning("Independent estimates.") @Size(max = 10) List<SecondOpinion> secondOpinions) {
 
+  /** A surface or liquid above this scalds, Cel. */
+  public static final double SCALD_C = 49;
+
   /** Figures by month. */
   @Meaning("Figures of the tank by month.")
   public record Monthly(

@@ -6,9 +6,6 @@ import org.marshlight.contract.Months;
 /** A year of a tank's temperatures and heat flows. Arrays must not be changed. */
 final class HeatYear {
 
-  /** Above this a surface scalds, Cel. */
-  static final double SCALD_C = 49;
-
   final double[] dailyLiquorC = new double[Months.DAYS_PER_YEAR];
   final double[] monthlyLiquorC = new double[Months.COUNT];
   final double[] monthlyLidC = new double[Months.COUNT];
@@ -28,7 +25,7 @@ final class HeatYear {
     leastLiquorC = Math.min(leastLiquorC, liquorC);
     greatestLiquorC = Math.max(greatestLiquorC, liquorC);
     greatestLidC = Math.max(greatestLidC, lidC);
-    if (lidC > SCALD_C) {
+    if (lidC > DigesterEstimate.SCALD_C) {
       lidHoursAboveScald++;
     }
   }

@@ -1,7 +1,6 @@
 package org.marshlight.digester;
 
 import org.marshlight.climate.ClimateYear;
-import org.marshlight.climate.ReferenceEvapotranspiration;
 import org.marshlight.contract.Months;
 
 /**
@@ -152,8 +151,8 @@ final class TankHeat {
       return radiation
           + CoverHeatTransfer.airConductivityWMK((water + lid) / 2) / coefficients.gasSpaceHeight();
     }
-    double waterPa = 1000 * ReferenceEvapotranspiration.saturationVapourPressureKPa(liquorC);
-    double lidPa = 1000 * ReferenceEvapotranspiration.saturationVapourPressureKPa(undersideC);
+    double waterPa = VapourPressureTable.pascal(liquorC);
+    double lidPa = VapourPressureTable.pascal(undersideC);
     double convection = CoverHeatTransfer.dunkleConvection(water, lid, waterPa, lidPa);
     return radiation
         + convection
