@@ -115,7 +115,7 @@ public final class DigesterModel {
         List.copyOf(accounts),
         gas.energy(),
         List.copyOf(notices),
-        DigesterWorking.steps(inputs, geometry, cover, warmth, matter, set));
+        () -> DigesterWorking.steps(inputs, geometry, cover, warmth, matter, set));
   }
 
   private static void aperture(CoverDesign cover, TankGeometry geometry, List<Notice> notices) {

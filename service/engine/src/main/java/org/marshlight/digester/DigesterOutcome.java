@@ -1,6 +1,7 @@
 package org.marshlight.digester;
 
 import java.util.List;
+import java.util.function.Supplier;
 import org.marshlight.contract.Notice;
 import org.marshlight.evidence.Step;
 import org.marshlight.feed.Account;
@@ -16,7 +17,7 @@ import org.marshlight.feed.WaterStream;
  * @param accounts books of tank and gas store
  * @param gasEnergy energy that entered, left and stayed in the gas store
  * @param notices remarks
- * @param working steps at the design point
+ * @param working works the steps at the design point
  */
 public record DigesterOutcome(
     DigesterEstimate estimate,
@@ -25,7 +26,7 @@ public record DigesterOutcome(
     List<Account> accounts,
     GasEnergy gasEnergy,
     List<Notice> notices,
-    List<Step> working) {
+    Supplier<List<Step>> working) {
 
   /**
    * Energy of the gas in a year, kWh at net heating value.

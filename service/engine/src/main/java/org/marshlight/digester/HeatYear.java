@@ -11,10 +11,17 @@ final class HeatYear {
   final double[] monthlyLidC = new double[Months.COUNT];
   final double[] monthlySurfaceC = new double[Months.COUNT];
   final HeatLedger ledger = new HeatLedger();
+  final double groundLossWK;
+  final double standardGroundLossWK;
   double leastLiquorC = Double.POSITIVE_INFINITY;
   double greatestLiquorC = Double.NEGATIVE_INFINITY;
   double greatestLidC = Double.NEGATIVE_INFINITY;
   int lidHoursAboveScald;
+
+  HeatYear(double groundLossWK, double standardGroundLossWK) {
+    this.groundLossWK = groundLossWK;
+    this.standardGroundLossWK = standardGroundLossWK;
+  }
 
   void record(int hour, int month, double liquorC, double lidC, double surfaceC) {
     double share = 1.0 / (24 * Months.days(month));

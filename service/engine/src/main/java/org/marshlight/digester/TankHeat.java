@@ -102,7 +102,7 @@ final class TankHeat {
   }
 
   private HeatYear run(double liquorMeanC) {
-    HeatYear result = new HeatYear();
+    HeatYear result = new HeatYear(ground.steadyWK(), ground.standardWK());
     for (int day = 0; day < Months.DAYS_PER_YEAR; day++) {
       double groundBaseW = ground.baseLossW(liquorMeanC, day + 0.5);
       for (int hour = 24 * day; hour < 24 * day + 24; hour++) {
