@@ -67,7 +67,7 @@ public final class CoverHeatTransfer {
     }
     double start = 1 - 1708 / rayleighCosTilt;
     double tilted = Math.max(0, 1 - tiltTerm * 1708 / rayleighCosTilt);
-    double strong = rayleighCosTilt > 5830 ? FastMath.cbrt(rayleighCosTilt / 5830) - 1 : 0;
+    double strong = rayleighCosTilt > 5830 ? StrictMath.cbrt(rayleighCosTilt / 5830) - 1 : 0;
     return 1 + 1.44 * tilted * start + strong;
   }
 
@@ -132,7 +132,7 @@ public final class CoverHeatTransfer {
       @Argument(symbol = "p_w", unit = "Pa", low = 0, high = 101000) double waterPa,
       @Argument(symbol = "p_g", unit = "Pa", low = 0, high = 101000) double coverPa) {
     double drive = waterK - coverK + (waterPa - coverPa) * waterK / (268_900 - waterPa);
-    return drive > 0 ? 0.884 * FastMath.cbrt(drive) : 0;
+    return drive > 0 ? 0.884 * StrictMath.cbrt(drive) : 0;
   }
 
   /** Heat that vapour carries from warm liquor to a cooler lid. */

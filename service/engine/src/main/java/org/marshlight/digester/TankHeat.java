@@ -20,7 +20,7 @@ final class TankHeat {
   static final double WATER_KG_M3 = 1000;
 
   private static final int MOST_YEARS = 40;
-  private static final double PERIODIC_K = 1e-7;
+  private static final double PERIODIC_K = 1e-5;
 
   private final ClimateYear year;
   private final Top top;
@@ -91,7 +91,7 @@ final class TankHeat {
         return result;
       }
       double next = result.meanLiquorC();
-      if (pass >= 2 && Math.abs(error - earlierError) > 1e-12) {
+      if (pass >= 1 && Math.abs(error - earlierError) > 1e-12) {
         next = guess - error * (guess - earlierGuess) / (error - earlierError);
       }
       earlierGuess = guess;
