@@ -105,7 +105,7 @@ public record CompostEstimate(
       @Quantity(
               unit = "kg/m3",
               low = 0,
-              high = 3000,
+              high = 20000,
               meaning = "Bulk density of the drained mix; null with none.")
           Double bulkDensityKgM3,
       @Quantity(

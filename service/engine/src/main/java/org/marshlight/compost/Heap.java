@@ -39,45 +39,19 @@ record Heap(
     double allowed = allowed(mix, freeAirLeast, c);
     Matter decayed = decayed(mix, method.decayExtent() * allowed);
     double ammonia = ammoniaKg(mix, method, decayed, c);
-    double nitrogen = moist.nitrogenKg() - ammonia;
-    Matter leached =
-        new Matter(
-            0,
-            0,
-            0,
-            0,
-            0,
-            0,
-            0,
-            nitrogen * c.leachedNitrogen(),
-            0,
-            moist.phosphorusKg() * c.leachedPhosphorus(),
-            moist.potassiumKg() * c.leachedPotassium());
-    Matter dry =
-        dry(
-            moist,
-            decayed,
-            nitrogen - leached.ammoniumNitrogenKg(),
-            c.mineralNitrogen() * allowed,
-            leached);
+    Matter leached = leached(moist, ammonia, c);
+    Matter dry = dry(moist, decayed, ammonia, leached, c.mineralNitrogen() * allowed);
     double reaction = Stoichiometry.boundWaterKg(moist) - Stoichiometry.boundWaterKg(dry);
     double heat = HeapHeat.heatKWh(decayed.codKg(), h.heatOfOxygenMJKg());
     double available = moist.waterKg() + reaction;
-    double wanted = dry.totalSolidsKg() * c.finishedMoisture() / (1 - c.finishedMoisture());
     double evaporable = heat * MJ_PER_KWH * c.evaporatingShare() / h.evaporationMJKg();
+    double wanted = dry.totalSolidsKg() * c.finishedMoisture() / (1 - c.finishedMoisture());
     double evaporated = Math.max(0, Math.min(available - wanted, evaporable));
     double held = dry.totalSolidsKg() * c.finishedWaterHoldingKgKg();
     double dripped = Math.max(0, available - evaporated - held);
+    Matter finished = dry.plus(Matter.water(available - evaporated - dripped));
     return new Heap(
-        allowed,
-        decayed,
-        ammonia,
-        leached,
-        heat,
-        reaction,
-        evaporated,
-        dripped,
-        dry.plus(Matter.water(available - evaporated - dripped)));
+        allowed, decayed, ammonia, leached, heat, reaction, evaporated, dripped, finished);
   }
 
   private static double allowed(Mix mix, double freeAirLeast, DecayCoefficients c) {
@@ -123,10 +97,19 @@ record Heap(
         share * moist.nitrogenKg(), moist.ammoniumNitrogenKg() + decayed.organicNitrogenKg());
   }
 
+  /** What rain and seepage wash out of what is not lost as ammonia. */
+  private static Matter leached(Matter moist, double ammoniaKg, DecayCoefficients c) {
+    double nitrogen = (moist.nitrogenKg() - ammoniaKg) * c.leachedNitrogen();
+    double phosphorus = moist.phosphorusKg() * c.leachedPhosphorus();
+    double potassium = moist.potassiumKg() * c.leachedPotassium();
+    return new Matter(0, 0, 0, 0, 0, 0, 0, nitrogen, 0, phosphorus, potassium);
+  }
+
   private static Matter dry(
-      Matter moist, Matter decayed, double nitrogenKg, double mineralShare, Matter leached) {
-    double nitrate = Math.min(moist.nitrateNitrogenKg(), nitrogenKg);
-    double ammonium = (nitrogenKg - nitrate) * mineralShare;
+      Matter moist, Matter decayed, double ammoniaKg, Matter leached, double mineralShare) {
+    double nitrogen = moist.nitrogenKg() - ammoniaKg - leached.nitrogenKg();
+    double nitrate = Math.min(moist.nitrateNitrogenKg(), nitrogen);
+    double ammonium = (nitrogen - nitrate) * mineralShare;
     return new Matter(
         0,
         moist.volatileSolidsKg() - decayed.volatileSolidsKg(),
@@ -134,7 +117,7 @@ record Heap(
         moist.codKg() - decayed.codKg(),
         moist.organicCarbonKg() - decayed.organicCarbonKg(),
         0,
-        nitrogenKg - nitrate - ammonium,
+        nitrogen - nitrate - ammonium,
         ammonium,
         nitrate,
         moist.phosphorusKg() - leached.phosphorusKg(),

@@ -36,17 +36,8 @@ record HeapCourse(double peakC, double above40Days, double above55Days, double h
    * @param c numbers of the heat
    */
   static HeapCourse of(Batch batch, CompostSite site, HeatCoefficients c) {
-    double capacity =
-        MJ_PER_KJ
-            * (batch.waterKg() * c.heatCapacityOfWater()
-                + batch.dryKg() * c.heatCapacityOfSolids());
-    double surface = HeapHeat.surfaceM2(batch.volumeM3(), batch.greatestHeightM());
-    double loss =
-        MJ_PER_WATT_DAY
-            * surface
-            * HeapHeat.surfaceConductanceWM2K(
-                batch.volumeM3() / surface, c.conductivityWMK(), c.filmM2KW());
-    double decline = FastMath.exp(-loss * STEP_DAYS / capacity);
+    double loss = lossMJDayK(batch, c);
+    double decline = FastMath.exp(-loss * STEP_DAYS / capacityMJK(batch, c));
     double[] air = dailyAirC(batch.startMonth(), site);
     double temperature = air[0];
     double pool = batch.oxygenDemandKg();
@@ -73,6 +64,20 @@ record HeapCourse(double peakC, double above40Days, double above55Days, double h
       }
     }
     return new HeapCourse(peak, above40, above55, law);
+  }
+
+  private static double capacityMJK(Batch batch, HeatCoefficients c) {
+    return MJ_PER_KJ
+        * (batch.waterKg() * c.heatCapacityOfWater() + batch.dryKg() * c.heatCapacityOfSolids());
+  }
+
+  /** Heat lost through the outside in a day for each kelvin over the air. */
+  private static double lossMJDayK(Batch batch, HeatCoefficients c) {
+    double surface = HeapHeat.surfaceM2(batch.volumeM3(), batch.greatestHeightM());
+    return MJ_PER_WATT_DAY
+        * surface
+        * HeapHeat.surfaceConductanceWM2K(
+            batch.volumeM3() / surface, c.conductivityWMK(), c.filmM2KW());
   }
 
   private static double[] dailyAirC(int startMonth, CompostSite site) {

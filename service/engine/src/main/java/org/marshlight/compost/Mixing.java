@@ -106,7 +106,7 @@ public final class Mixing {
       meaning = "Share of a moist mix's volume that is air, from its bulk density alone.",
       source = "agnew-2003")
   public static double freeAirSpace(
-      @Argument(symbol = "rho", unit = "kg/m3", low = 0, high = 1500) double bulkDensityKgM3) {
+      @Argument(symbol = "rho", unit = "kg/m3", low = 0, high = 20000) double bulkDensityKgM3) {
     return Math.max(0, 1 - FREE_AIR_LOST_PERCENT_M3_KG * bulkDensityKgM3 / PERCENT);
   }
 }
