@@ -99,10 +99,17 @@ public final class CoverHeatTransfer {
       @Argument(symbol = "T_2", unit = "K", low = 100, high = 600) double secondK,
       @Argument(symbol = "eps_1", unit = "1", low = 0.01, high = 1) double firstEmittance,
       @Argument(symbol = "eps_2", unit = "1", low = 0.01, high = 1) double secondEmittance) {
-    return SIGMA
-        * (firstK * firstK + secondK * secondK)
-        * (firstK + secondK)
-        / (1 / firstEmittance + 1 / secondEmittance - 1);
+    return longWave(firstK, secondK, emittanceFactor(firstEmittance, secondEmittance));
+  }
+
+  /** The part of the long-wave exchange that hangs on the surfaces alone: sigma over their sum. */
+  static double emittanceFactor(double firstEmittance, double secondEmittance) {
+    return SIGMA / (1 / firstEmittance + 1 / secondEmittance - 1);
+  }
+
+  /** The long-wave exchange with the surfaces' part worked in. */
+  static double longWave(double firstK, double secondK, double emittanceFactor) {
+    return emittanceFactor * (firstK * firstK + secondK * secondK) * (firstK + secondK);
   }
 
   /** Loss of an outer surface to the wind. */

@@ -16,12 +16,13 @@ final class GlazedTop implements Top {
   private static final double STEEPEST_RAD = 1.3;
 
   private final ClimateYear year;
-  private final HeatCoefficients coefficients;
   private final WeatheredSurface surface;
   private final double[] absorbedWM2;
   private final double lidM2;
   private final AirGap lidGap;
   private final AirGap paneGap;
+  private final double lidFactor;
+  private final double paneFactor;
   private final boolean twoPanes;
   private final double nightM2KW;
   private final double sideWK;
@@ -37,7 +38,6 @@ final class GlazedTop implements Top {
   GlazedTop(
       ClimateYear year, CoverDesign cover, TankGeometry geometry, HeatCoefficients coefficients) {
     this.year = year;
-    this.coefficients = coefficients;
     double tilt = FastMath.toRadians(cover.tiltDeg());
     double glassM2 = cover.apertureM2();
     double slopeM = glassM2 / geometry.lengthM();
@@ -45,6 +45,12 @@ final class GlazedTop implements Top {
     double endsM2 = backM * slopeM * FastMath.cos(tilt);
     lidM2 = geometry.planAreaM2();
     lidGap = new AirGap(coefficients.leastGlassGap() + backM / 2, Math.min(STEEPEST_RAD, tilt / 2));
+    lidFactor =
+        CoverHeatTransfer.emittanceFactor(
+            coefficients.lidEmittance(), coefficients.glassEmittance());
+    paneFactor =
+        CoverHeatTransfer.emittanceFactor(
+            coefficients.glassEmittance(), coefficients.glassEmittance());
     paneGap = new AirGap(coefficients.paneGap(), Math.min(STEEPEST_RAD, tilt));
     twoPanes = cover.layers() > 1;
     nightM2KW = cover.nightResistanceM2KW();
@@ -61,10 +67,10 @@ final class GlazedTop implements Top {
   public void prepare(int hour, int hourMonth, double lidC) {
     month = hourMonth;
     surface.prepare(hour, month);
-    lidToPaneWM2K = across(lidGap, lidC, innerPaneC, coefficients.lidEmittance());
+    lidToPaneWM2K = across(lidGap, lidC, innerPaneC, lidFactor);
     double resistanceM2KW = surface.areaM2() / (lidM2 * lidToPaneWM2K);
     if (twoPanes) {
-      paneToPaneWM2K = across(paneGap, innerPaneC, outerPaneC, coefficients.glassEmittance());
+      paneToPaneWM2K = across(paneGap, innerPaneC, outerPaneC, paneFactor);
       resistanceM2KW += 1 / paneToPaneWM2K;
     }
     if (year.extraterrestrialWM2()[hour] <= 0) {
@@ -74,12 +80,10 @@ final class GlazedTop implements Top {
     lidSunW = absorbedWM2[hour] * surface.areaM2();
   }
 
-  private double across(AirGap gap, double belowC, double aboveC, double belowEmittance) {
+  private static double across(AirGap gap, double belowC, double aboveC, double factor) {
     double below = belowC + KELVIN;
     double above = aboveC + KELVIN;
-    return gap.convectionWM2K(below, above)
-        + CoverHeatTransfer.radiationCoefficient(
-            below, above, belowEmittance, coefficients.glassEmittance());
+    return gap.convectionWM2K(below, above) + CoverHeatTransfer.longWave(below, above, factor);
   }
 
   @Override
