@@ -18,6 +18,9 @@ import org.marshlight.contract.Usual;
  * @param plant id of a plant of the catalogue
  * @param harvestedFraction share of storage organs lifted; tops are cut on the same share of area
  * @param monthsOff months in which the bed is passed by, 1 = January
+ * @param mulchM depth of mulch kept over the bed; for beds with water below the surface
+ * @param coverLightFraction share of sunlight that a cover over the bed lets through; 1 in the open
+ * @param harvestMonth month of the harvest, 1 = January; the plant's own if not given
  */
 @Meaning("One planted bed; water passes the beds in the order of the list.")
 public record BedDesign(
@@ -66,4 +69,30 @@ public record BedDesign(
             low = 1,
             high = 12,
             meaning = "Months in which the bed is passed by, 1 = January.")
-        List<Integer> monthsOff) {}
+        List<Integer> monthsOff,
+    @Quantity(
+            unit = "m",
+            low = 0,
+            high = 0.6,
+            meaning = "Depth of mulch kept over the bed; for beds with water below the surface.",
+            usual = "wetland.default.mulch")
+        Double mulchM,
+    @Quantity(
+            unit = "1",
+            low = 0.05,
+            high = 1,
+            meaning = "Share of sunlight that a cover over the bed lets through; 1 in the open.",
+            usual = "wetland.default.cover-light")
+        Double coverLightFraction,
+    @Quantity(
+            unit = "1",
+            low = 1,
+            high = 12,
+            meaning = "Month of the harvest, 1 = January; the plant's own if not given.")
+        Integer harvestMonth) {
+
+  /** Whether the bed is passed by in a month, 0 = January. */
+  public boolean passedBy(int month) {
+    return monthsOff != null && monthsOff.contains(month + 1);
+  }
+}

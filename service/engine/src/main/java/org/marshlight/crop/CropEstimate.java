@@ -1,0 +1,234 @@
+package org.marshlight.crop;
+
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.marshlight.contract.Meaning;
+import org.marshlight.contract.Quantity;
+import org.marshlight.contract.TwelveMonths;
+
+/**
+ * What grows on the beds and what is taken of it. Figures hold from the third year on.
+ *
+ * @param annual a year of mature stands
+ * @param monthly all stands by month
+ * @param beds each bed
+ * @param years the years after planting
+ */
+@Meaning("What grows on the beds and what is taken of it, from the third year on.")
+public record CropEstimate(
+    @Meaning("A year of mature stands.") Annual annual,
+    @Meaning("All stands by month.") Monthly monthly,
+    @Meaning("Each bed.") @Size(max = 8) List<Bed> beds,
+    @Meaning("The years after planting.") @Size(max = 3) List<StandYear> years) {
+
+  /** What holds growth back beside light and warmth. */
+  public enum Limit {
+    NOTHING,
+    NITROGEN,
+    PHOSPHORUS,
+    POTASSIUM,
+    WATER,
+    HARVEST
+  }
+
+  /**
+   * The harvest of all beds in a year of mature stands.
+   *
+   * @param storageOrganDryKg dry mass of storage organs lifted
+   * @param starchKg starch in them
+   * @param sugarKg free sugar in them, as hexose
+   * @param topsDryKg dry mass of tops cut and carried off
+   * @param growthDryKg dry matter made by the plants
+   * @param nitrogenUptakeKg nitrogen taken up into the stands
+   * @param phosphorusUptakeKg phosphorus taken up into the stands
+   * @param potassiumUptakeKg potassium taken up into the stands
+   * @param nitrogenHarvestedKg nitrogen that leaves with the harvest
+   * @param phosphorusHarvestedKg phosphorus that leaves with the harvest
+   * @param potassiumHarvestedKg potassium that leaves with the harvest
+   */
+  @Meaning("The harvest of all beds in a year of mature stands.")
+  public record Annual(
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Dry mass of storage organs lifted.")
+          double storageOrganDryKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Starch in them.") double starchKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Free sugar in them, as hexose.")
+          double sugarKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Dry mass of tops cut and carried off.")
+          double topsDryKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Dry matter made by the plants.")
+          double growthDryKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Nitrogen taken up into the stands.")
+          double nitrogenUptakeKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Phosphorus taken up into the stands.")
+          double phosphorusUptakeKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Potassium taken up into the stands.")
+          double potassiumUptakeKg,
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = 1e9,
+              meaning = "Nitrogen that leaves with the harvest.")
+          double nitrogenHarvestedKg,
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = 1e9,
+              meaning = "Phosphorus that leaves with the harvest.")
+          double phosphorusHarvestedKg,
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = 1e9,
+              meaning = "Potassium that leaves with the harvest.")
+          double potassiumHarvestedKg) {}
+
+  /**
+   * All stands by month, mature.
+   *
+   * @param topsDryKg mean dry mass of tops
+   * @param undergroundDryKg mean dry mass of storage organs and roots
+   * @param nitrogenUptakeKg nitrogen taken up
+   * @param phosphorusUptakeKg phosphorus taken up
+   * @param potassiumUptakeKg potassium taken up
+   */
+  @Meaning("All stands by month, mature.")
+  public record Monthly(
+      @TwelveMonths @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Mean dry mass of tops.")
+          List<Double> topsDryKg,
+      @TwelveMonths
+          @Quantity(
+              unit = "kg",
+              low = 0,
+              high = 1e9,
+              meaning = "Mean dry mass of storage organs and roots.")
+          List<Double> undergroundDryKg,
+      @TwelveMonths @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Nitrogen taken up.")
+          List<Double> nitrogenUptakeKg,
+      @TwelveMonths @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Phosphorus taken up.")
+          List<Double> phosphorusUptakeKg,
+      @TwelveMonths @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Potassium taken up.")
+          List<Double> potassiumUptakeKg) {}
+
+  /**
+   * The stand of one bed, mature.
+   *
+   * @param name name of the bed in flows and balances
+   * @param plant plant
+   * @param areaM2 area
+   * @param monthly mean dry mass by month
+   * @param peakTopsDryKg greatest dry mass of tops
+   * @param undergroundBeforeHarvestDryKg dry mass below ground when the harvest begins
+   * @param storageOrganDryKg dry mass of storage organs lifted
+   * @param storageOrganFreshKg fresh mass of storage organs lifted
+   * @param starchKg starch in them
+   * @param starchFraction starch in their dry mass at the harvest; null where nothing is lifted
+   * @param topsDryKg dry mass of tops cut
+   * @param harvestMonth month of the harvest, 1 = January
+   * @param harvestedFraction share lifted
+   * @param sustainableFraction share that such a stand stands every year
+   * @param limit what holds growth back most, beside light and warmth
+   * @param limitedFraction growth lost to that, as a share of what light and warmth allow; 0 if
+   *     nothing is lacking
+   * @param methaneKg methane that the wet stand gives off, where its bed holds matter enough for it
+   */
+  @Meaning("The stand of one bed, mature.")
+  public record Bed(
+      @Meaning("Name of the bed in flows and balances.") @Size(max = 20) String name,
+      @Meaning("Plant.") @Size(max = 60) String plant,
+      @Quantity(unit = "m2", low = 0, high = 1e6, meaning = "Area.") double areaM2,
+      @Meaning("Mean dry mass by month.") BedMonthly monthly,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Greatest dry mass of tops.")
+          double peakTopsDryKg,
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = 1e9,
+              meaning = "Dry mass below ground when the harvest begins.")
+          double undergroundBeforeHarvestDryKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Dry mass of storage organs lifted.")
+          double storageOrganDryKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Fresh mass of storage organs lifted.")
+          double storageOrganFreshKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Starch in them.") double starchKg,
+      @Quantity(
+              unit = "1",
+              low = 0,
+              high = 1,
+              meaning = "Starch in their dry mass at the harvest; null where nothing is lifted.")
+          Double starchFraction,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Dry mass of tops cut.")
+          double topsDryKg,
+      @Quantity(unit = "1", low = 1, high = 12, meaning = "Month of the harvest, 1 = January.")
+          int harvestMonth,
+      @Quantity(unit = "1", low = 0, high = 1, meaning = "Share lifted.") double harvestedFraction,
+      @Quantity(
+              unit = "1",
+              low = 0,
+              high = 1,
+              meaning = "Share that such a stand stands every year.")
+          double sustainableFraction,
+      @Meaning("What holds growth back most, beside light and warmth.") Limit limit,
+      @Quantity(
+              unit = "1",
+              low = 0,
+              high = 1,
+              meaning =
+                  "Growth lost to that, as a share of what light and warmth allow; 0 if nothing is lacking.")
+          double limitedFraction,
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = 1e9,
+              meaning =
+                  "Methane that the wet stand gives off, where its bed holds matter enough for it.")
+          double methaneKg) {}
+
+  /**
+   * The stand of one bed by month, mature.
+   *
+   * @param topsDryKg mean dry mass of tops
+   * @param undergroundDryKg mean dry mass of storage organs and roots
+   */
+  @Meaning("The stand of one bed by month, mature.")
+  public record BedMonthly(
+      @TwelveMonths @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Mean dry mass of tops.")
+          List<Double> topsDryKg,
+      @TwelveMonths
+          @Quantity(
+              unit = "kg",
+              low = 0,
+              high = 1e9,
+              meaning = "Mean dry mass of storage organs and roots.")
+          List<Double> undergroundDryKg) {}
+
+  /**
+   * All beds in one year after planting.
+   *
+   * @param year year after planting; the last holds for all that follow
+   * @param storageOrganDryKg dry mass of storage organs lifted
+   * @param starchKg starch in them
+   * @param topsDryKg dry mass of tops cut
+   * @param nitrogenUptakeKg nitrogen taken up
+   * @param phosphorusUptakeKg phosphorus taken up
+   * @param potassiumUptakeKg potassium taken up
+   */
+  @Meaning("All beds in one year after planting.")
+  public record StandYear(
+      @Quantity(
+              unit = "1",
+              low = 1,
+              high = 100,
+              meaning = "Year after planting; the last holds for all that follow.")
+          int year,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Dry mass of storage organs lifted.")
+          double storageOrganDryKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Starch in them.") double starchKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Dry mass of tops cut.")
+          double topsDryKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Nitrogen taken up.")
+          double nitrogenUptakeKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Phosphorus taken up.")
+          double phosphorusUptakeKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Potassium taken up.")
+          double potassiumUptakeKg) {}
+}

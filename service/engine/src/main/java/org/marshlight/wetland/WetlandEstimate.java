@@ -1,0 +1,786 @@
+package org.marshlight.wetland;
+
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.marshlight.contract.Meaning;
+import org.marshlight.contract.Quantity;
+import org.marshlight.contract.TwelveMonths;
+
+/**
+ * What the beds do in a year.
+ *
+ * @param monthly at the end of the last bed, by month
+ * @param annual at the end of the last bed, over the year
+ * @param withoutOutflow months without outflow
+ * @param beds each bed
+ * @param phosphorusYears phosphorus over the years
+ * @param fitness whether the outflow is fit for its use
+ * @param sizingRules areas by public rules, which differ widely
+ * @param sizingRuleSpread largest over smallest of these areas; null without flow
+ * @param soilAbsorption soil absorption as the fallback
+ * @param diversion what a valve sent past the beds; null without one
+ */
+@Meaning("What the beds do in a year.")
+public record WetlandEstimate(
+    @Meaning("At the end of the last bed, by month.") Monthly monthly,
+    @Meaning("At the end of the last bed, over the year.") Annual annual,
+    @Meaning("Months without outflow.") @Size(max = 12) List<NoOutflow> withoutOutflow,
+    @Meaning("Each bed.") @Size(max = 8) List<Bed> beds,
+    @Meaning("Phosphorus over the years.") @Size(max = 10) List<PhosphorusYear> phosphorusYears,
+    @Meaning("Whether the outflow is fit for its use.") Fitness fitness,
+    @Meaning("Areas by public rules, which differ widely.") @Size(max = 12)
+        List<SizingRule> sizingRules,
+    @Quantity(
+            unit = "1",
+            low = 1,
+            high = 1e9,
+            meaning = "Largest over smallest of these areas; null without flow.")
+        Double sizingRuleSpread,
+    @Meaning("Soil absorption as the fallback.") SoilAbsorption soilAbsorption,
+    @Meaning("What a valve sent past the beds; null without one.") Diversion diversion) {
+
+  /** Whether a bed is large enough. */
+  public enum Adequacy {
+    AMPLE,
+    SUFFICIENT,
+    POOR,
+    INSUFFICIENT
+  }
+
+  /** Whether water is fit for a use, the best first. */
+  public enum UseAnswer {
+    NO_OUTFLOW,
+    FIT,
+    WITH_CARE,
+    UNFIT
+  }
+
+  /**
+   * Water and what it carries at the end of the last bed, by month; concentrations are null in a
+   * month without outflow.
+   *
+   * @param inflowM3 water that reaches the first bed
+   * @param rainM3 rain on all beds
+   * @param evapotranspirationM3 water that beds and plants give to the air
+   * @param outflowM3 water that leaves the last bed; nought where plants take all that comes
+   * @param divertedM3 water that a valve sends past the beds into the soil
+   * @param concentrationFactor inflow over outflow: how much stronger what stays dissolved becomes
+   * @param effluentBod5MgL five-day biochemical oxygen demand of the outflow
+   * @param effluentCodMgL chemical oxygen demand of the outflow
+   * @param effluentSuspendedSolidsMgL suspended solids of the outflow
+   * @param effluentTotalNitrogenMgL total nitrogen of the outflow
+   * @param effluentAmmoniumNitrogenMgL ammonium nitrogen of the outflow
+   * @param effluentNitrateNitrogenMgL nitrate nitrogen of the outflow
+   * @param effluentTotalPhosphorusMgL total phosphorus of the outflow, in the fifth year
+   * @param effluentPotassiumMgL potassium of the outflow
+   * @param effluentFaecalColiformsPer100ML faecal coliforms in 100 mL of the outflow
+   * @param outflowTemperatureC temperature of the outflow, or of the last bed where there is none
+   */
+  @Meaning(
+      "Water and what it carries at the end of the last bed, by month; concentrations are null in a month without outflow.")
+  public record Monthly(
+      @TwelveMonths
+          @Quantity(unit = "m3", low = 0, high = 1e9, meaning = "Water that reaches the first bed.")
+          List<Double> inflowM3,
+      @TwelveMonths @Quantity(unit = "m3", low = 0, high = 1e9, meaning = "Rain on all beds.")
+          List<Double> rainM3,
+      @TwelveMonths
+          @Quantity(
+              unit = "m3",
+              low = 0,
+              high = 1e9,
+              meaning = "Water that beds and plants give to the air.")
+          List<Double> evapotranspirationM3,
+      @TwelveMonths
+          @Quantity(
+              unit = "m3",
+              low = 0,
+              high = 1e9,
+              meaning = "Water that leaves the last bed; nought where plants take all that comes.")
+          List<Double> outflowM3,
+      @TwelveMonths
+          @Quantity(
+              unit = "m3",
+              low = 0,
+              high = 1e9,
+              meaning = "Water that a valve sends past the beds into the soil.")
+          List<Double> divertedM3,
+      @TwelveMonths
+          @Quantity(
+              unit = "1",
+              low = 0,
+              high = 1e9,
+              meaning = "Inflow over outflow: how much stronger what stays dissolved becomes.")
+          List<Double> concentrationFactor,
+      @TwelveMonths
+          @Quantity(
+              unit = "mg/L",
+              low = 0,
+              high = 1e9,
+              meaning = "Five-day biochemical oxygen demand of the outflow.")
+          List<Double> effluentBod5MgL,
+      @TwelveMonths
+          @Quantity(
+              unit = "mg/L",
+              low = 0,
+              high = 1e9,
+              meaning = "Chemical oxygen demand of the outflow.")
+          List<Double> effluentCodMgL,
+      @TwelveMonths
+          @Quantity(
+              unit = "mg/L",
+              low = 0,
+              high = 1e9,
+              meaning = "Suspended solids of the outflow.")
+          List<Double> effluentSuspendedSolidsMgL,
+      @TwelveMonths
+          @Quantity(unit = "mg/L", low = 0, high = 1e9, meaning = "Total nitrogen of the outflow.")
+          List<Double> effluentTotalNitrogenMgL,
+      @TwelveMonths
+          @Quantity(
+              unit = "mg/L",
+              low = 0,
+              high = 1e9,
+              meaning = "Ammonium nitrogen of the outflow.")
+          List<Double> effluentAmmoniumNitrogenMgL,
+      @TwelveMonths
+          @Quantity(
+              unit = "mg/L",
+              low = 0,
+              high = 1e9,
+              meaning = "Nitrate nitrogen of the outflow.")
+          List<Double> effluentNitrateNitrogenMgL,
+      @TwelveMonths
+          @Quantity(
+              unit = "mg/L",
+              low = 0,
+              high = 1e9,
+              meaning = "Total phosphorus of the outflow, in the fifth year.")
+          List<Double> effluentTotalPhosphorusMgL,
+      @TwelveMonths
+          @Quantity(unit = "mg/L", low = 0, high = 1e9, meaning = "Potassium of the outflow.")
+          List<Double> effluentPotassiumMgL,
+      @TwelveMonths
+          @Quantity(
+              unit = "{CFU}/dL",
+              low = 0,
+              high = 1e15,
+              meaning = "Faecal coliforms in 100 mL of the outflow.")
+          List<Double> effluentFaecalColiformsPer100ML,
+      @TwelveMonths
+          @Quantity(
+              unit = "Cel",
+              low = -10,
+              high = 120,
+              meaning = "Temperature of the outflow, or of the last bed where there is none.")
+          List<Double> outflowTemperatureC) {}
+
+  /**
+   * The year at the end of the last bed; concentrations are flow-weighted means, null without
+   * outflow.
+   *
+   * @param inflowM3 water that reaches the first bed
+   * @param rainM3 rain on all beds
+   * @param evapotranspirationM3 water that beds and plants give to the air
+   * @param outflowM3 water that leaves the last bed
+   * @param effluentBod5MgL five-day biochemical oxygen demand
+   * @param effluentSuspendedSolidsMgL suspended solids
+   * @param effluentTotalNitrogenMgL total nitrogen
+   * @param effluentTotalPhosphorusMgL total phosphorus, in the fifth year
+   * @param effluentPotassiumMgL potassium
+   * @param effluentFaecalColiformsPer100ML faecal coliforms in 100 mL
+   * @param bod5RemovedFraction share of the biochemical oxygen demand that the beds take; null if
+   *     none comes
+   * @param suspendedSolidsRemovedFraction share of the suspended solids that the beds take; null if
+   *     none come
+   * @param totalNitrogenRemovedFraction share of the nitrogen that the beds take; null if none
+   *     comes
+   * @param totalPhosphorusRemovedFraction share of the phosphorus that the beds take in the fifth
+   *     year; null if none comes
+   * @param coliformLogRemoval powers of ten by which the number of coliforms falls; null where none
+   *     come or none leave
+   * @param methaneKg methane that the wet stands give off: a greenhouse gas that nobody catches
+   */
+  @Meaning(
+      "The year at the end of the last bed; concentrations are flow-weighted means, null without outflow.")
+  public record Annual(
+      @Quantity(unit = "m3", low = 0, high = 1e9, meaning = "Water that reaches the first bed.")
+          double inflowM3,
+      @Quantity(unit = "m3", low = 0, high = 1e9, meaning = "Rain on all beds.") double rainM3,
+      @Quantity(
+              unit = "m3",
+              low = 0,
+              high = 1e9,
+              meaning = "Water that beds and plants give to the air.")
+          double evapotranspirationM3,
+      @Quantity(unit = "m3", low = 0, high = 1e9, meaning = "Water that leaves the last bed.")
+          double outflowM3,
+      @Quantity(unit = "mg/L", low = 0, high = 1e9, meaning = "Five-day biochemical oxygen demand.")
+          Double effluentBod5MgL,
+      @Quantity(unit = "mg/L", low = 0, high = 1e9, meaning = "Suspended solids.")
+          Double effluentSuspendedSolidsMgL,
+      @Quantity(unit = "mg/L", low = 0, high = 1e9, meaning = "Total nitrogen.")
+          Double effluentTotalNitrogenMgL,
+      @Quantity(
+              unit = "mg/L",
+              low = 0,
+              high = 1e9,
+              meaning = "Total phosphorus, in the fifth year.")
+          Double effluentTotalPhosphorusMgL,
+      @Quantity(unit = "mg/L", low = 0, high = 1e9, meaning = "Potassium.")
+          Double effluentPotassiumMgL,
+      @Quantity(unit = "{CFU}/dL", low = 0, high = 1e15, meaning = "Faecal coliforms in 100 mL.")
+          Double effluentFaecalColiformsPer100ML,
+      @Quantity(
+              unit = "1",
+              low = -1e6,
+              high = 1,
+              meaning =
+                  "Share of the biochemical oxygen demand that the beds take; null if none comes.")
+          Double bod5RemovedFraction,
+      @Quantity(
+              unit = "1",
+              low = -1e6,
+              high = 1,
+              meaning = "Share of the suspended solids that the beds take; null if none come.")
+          Double suspendedSolidsRemovedFraction,
+      @Quantity(
+              unit = "1",
+              low = -1e6,
+              high = 1,
+              meaning = "Share of the nitrogen that the beds take; null if none comes.")
+          Double totalNitrogenRemovedFraction,
+      @Quantity(
+              unit = "1",
+              low = -1e6,
+              high = 1,
+              meaning =
+                  "Share of the phosphorus that the beds take in the fifth year; null if none comes.")
+          Double totalPhosphorusRemovedFraction,
+      @Quantity(
+              unit = "1",
+              low = -15,
+              high = 15,
+              meaning =
+                  "Powers of ten by which the number of coliforms falls; null where none come or none leave.")
+          Double coliformLogRemoval,
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = 1e9,
+              meaning =
+                  "Methane that the wet stands give off: a greenhouse gas that nobody catches.")
+          double methaneKg) {}
+
+  /**
+   * A month without outflow: its concentrations have no value.
+   *
+   * @param month month, 1 = January
+   * @param code stable name of the reason
+   * @param text the reason in words
+   */
+  @Meaning("A month without outflow: its concentrations have no value.")
+  public record NoOutflow(
+      @Quantity(unit = "1", low = 1, high = 12, meaning = "Month, 1 = January.") int month,
+      @Meaning("Stable name of the reason.") @Size(max = 100) String code,
+      @Meaning("The reason in words.") @Size(max = 1000) String text) {}
+
+  /**
+   * One bed.
+   *
+   * @param name name of the bed in flows and balances
+   * @param kind how water stands in it
+   * @param medium medium; null for open water
+   * @param plant plant
+   * @param areaM2 area
+   * @param waterM3 water that it holds
+   * @param loading whether it is large enough for what it gets
+   * @param passage whether water finds its way through the medium; null for open water
+   * @param monthly by month
+   * @param nitrogen where nitrogen goes
+   * @param phosphorus where phosphorus goes
+   * @param potassium where potassium goes
+   * @param organicMatter where organic matter goes
+   * @param secondOpinions other published models beside the figures above
+   */
+  @Meaning("One bed.")
+  public record Bed(
+      @Meaning("Name of the bed in flows and balances.") @Size(max = 20) String name,
+      @Meaning("How water stands in it.") BedKind kind,
+      @Meaning("Medium; null for open water.") @Size(max = 60) String medium,
+      @Meaning("Plant.") @Size(max = 60) String plant,
+      @Quantity(unit = "m2", low = 0, high = 1e6, meaning = "Area.") double areaM2,
+      @Quantity(unit = "m3", low = 0, high = 1e6, meaning = "Water that it holds.") double waterM3,
+      @Meaning("Whether it is large enough for what it gets.") Loading loading,
+      @Meaning("Whether water finds its way through the medium; null for open water.")
+          Passage passage,
+      @Meaning("By month.") BedMonthly monthly,
+      @Meaning("Where nitrogen goes.") Fates nitrogen,
+      @Meaning("Where phosphorus goes.") Fates phosphorus,
+      @Meaning("Where potassium goes.") Fates potassium,
+      @Meaning("Where organic matter goes.") OrganicMatter organicMatter,
+      @Meaning("Other published models beside the figures above.") @Size(max = 10)
+          List<SecondOpinion> secondOpinions) {}
+
+  /**
+   * What a bed gets for its size.
+   *
+   * @param bod5GM2Day biochemical oxygen demand in the heaviest month
+   * @param usualGM2Day loading of a bed of the usual size
+   * @param warnGM2Day loading above which clogging is to be feared
+   * @param refuseGM2Day loading above which a bed is bound to clog
+   * @param hydraulicLoadingCmDay water on its area in the wettest month
+   * @param retentionDays time that water stays in the month of greatest flow; null without flow
+   * @param answer answer
+   */
+  @Meaning("What a bed gets for its size.")
+  public record Loading(
+      @Quantity(
+              unit = "g/(m2.d)",
+              low = 0,
+              high = 1e9,
+              meaning = "Biochemical oxygen demand in the heaviest month.")
+          double bod5GM2Day,
+      @Quantity(
+              unit = "g/(m2.d)",
+              low = 0,
+              high = 1e6,
+              meaning = "Loading of a bed of the usual size.")
+          double usualGM2Day,
+      @Quantity(
+              unit = "g/(m2.d)",
+              low = 0,
+              high = 1e6,
+              meaning = "Loading above which clogging is to be feared.")
+          double warnGM2Day,
+      @Quantity(
+              unit = "g/(m2.d)",
+              low = 0,
+              high = 1e6,
+              meaning = "Loading above which a bed is bound to clog.")
+          double refuseGM2Day,
+      @Quantity(
+              unit = "cm/d",
+              low = 0,
+              high = 1e9,
+              meaning = "Water on its area in the wettest month.")
+          double hydraulicLoadingCmDay,
+      @Quantity(
+              unit = "d",
+              low = 0,
+              high = 1e9,
+              meaning = "Time that water stays in the month of greatest flow; null without flow.")
+          Double retentionDays,
+      @Meaning("Answer.") Adequacy answer) {}
+
+  /**
+   * Flow through gravel by the law of Darcy.
+   *
+   * @param lengthM length along the flow
+   * @param widthM width across the flow
+   * @param cleanConductivityMDay conductivity when clean
+   * @param workingConductivityMDay conductivity in use, its pores filled in part
+   * @param capacityM3Day flow that it passes with water below the surface
+   * @param greatestFlowM3Day greatest monthly flow
+   * @param neededWidthM width that the greatest flow needs at this depth
+   * @param answer answer
+   */
+  @Meaning("Flow through gravel by the law of Darcy.")
+  public record Passage(
+      @Quantity(unit = "m", low = 0, high = 1e6, meaning = "Length along the flow.") double lengthM,
+      @Quantity(unit = "m", low = 0, high = 1e6, meaning = "Width across the flow.") double widthM,
+      @Quantity(unit = "m/d", low = 0, high = 1e7, meaning = "Conductivity when clean.")
+          double cleanConductivityMDay,
+      @Quantity(
+              unit = "m/d",
+              low = 0,
+              high = 1e7,
+              meaning = "Conductivity in use, its pores filled in part.")
+          double workingConductivityMDay,
+      @Quantity(
+              unit = "m3/d",
+              low = 0,
+              high = 1e9,
+              meaning = "Flow that it passes with water below the surface.")
+          double capacityM3Day,
+      @Quantity(unit = "m3/d", low = 0, high = 1e9, meaning = "Greatest monthly flow.")
+          double greatestFlowM3Day,
+      @Quantity(
+              unit = "m",
+              low = 0,
+              high = 1e9,
+              meaning = "Width that the greatest flow needs at this depth.")
+          double neededWidthM,
+      @Meaning("Answer.") Adequacy answer) {}
+
+  /**
+   * One bed by month; concentrations are null in a month without outflow.
+   *
+   * @param inflowM3 water that enters it
+   * @param passedByM3 water led past it
+   * @param rainM3 rain on it
+   * @param evapotranspirationM3 water that it and its plants give to the air
+   * @param outflowM3 water that leaves it, with what was led past
+   * @param waterTemperatureC mean temperature of its water
+   * @param iceM ice on open water at the end of the month
+   * @param bod5MgL biochemical oxygen demand of what leaves
+   * @param totalNitrogenMgL total nitrogen of what leaves
+   * @param totalPhosphorusMgL total phosphorus of what leaves, in the fifth year
+   */
+  @Meaning("One bed by month; concentrations are null in a month without outflow.")
+  public record BedMonthly(
+      @TwelveMonths @Quantity(unit = "m3", low = 0, high = 1e9, meaning = "Water that enters it.")
+          List<Double> inflowM3,
+      @TwelveMonths @Quantity(unit = "m3", low = 0, high = 1e9, meaning = "Water led past it.")
+          List<Double> passedByM3,
+      @TwelveMonths @Quantity(unit = "m3", low = 0, high = 1e9, meaning = "Rain on it.")
+          List<Double> rainM3,
+      @TwelveMonths
+          @Quantity(
+              unit = "m3",
+              low = 0,
+              high = 1e9,
+              meaning = "Water that it and its plants give to the air.")
+          List<Double> evapotranspirationM3,
+      @TwelveMonths
+          @Quantity(
+              unit = "m3",
+              low = 0,
+              high = 1e9,
+              meaning = "Water that leaves it, with what was led past.")
+          List<Double> outflowM3,
+      @TwelveMonths
+          @Quantity(unit = "Cel", low = -10, high = 120, meaning = "Mean temperature of its water.")
+          List<Double> waterTemperatureC,
+      @TwelveMonths
+          @Quantity(
+              unit = "m",
+              low = 0,
+              high = 10,
+              meaning = "Ice on open water at the end of the month.")
+          List<Double> iceM,
+      @TwelveMonths
+          @Quantity(
+              unit = "mg/L",
+              low = 0,
+              high = 1e9,
+              meaning = "Biochemical oxygen demand of what leaves.")
+          List<Double> bod5MgL,
+      @TwelveMonths
+          @Quantity(unit = "mg/L", low = 0, high = 1e9, meaning = "Total nitrogen of what leaves.")
+          List<Double> totalNitrogenMgL,
+      @TwelveMonths
+          @Quantity(
+              unit = "mg/L",
+              low = 0,
+              high = 1e9,
+              meaning = "Total phosphorus of what leaves, in the fifth year.")
+          List<Double> totalPhosphorusMgL) {}
+
+  /**
+   * Where a nutrient goes in a year of one bed.
+   *
+   * @param inflowKg what the water brings, without what was led past
+   * @param uptakeKg what plants take up; part of what the bed removes
+   * @param harvestedKg what leaves with organs and tops
+   * @param returnedKg what comes back from decaying litter
+   * @param gasKg what turns to nitrogen gas
+   * @param sorbedKg what the medium binds
+   * @param buriedKg what is buried in the bed
+   * @param storedKg what the bed and its stand hold more at the end of the year
+   * @param outflowKg what leaves with the water that passed the bed
+   * @param harvestShareOfRemoval share of the removal that leaves with the harvest; null where
+   *     nothing is removed
+   */
+  @Meaning("Where a nutrient goes in a year of one bed.")
+  public record Fates(
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = 1e9,
+              meaning = "What the water brings, without what was led past.")
+          double inflowKg,
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = 1e9,
+              meaning = "What plants take up; part of what the bed removes.")
+          double uptakeKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "What leaves with organs and tops.")
+          double harvestedKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "What comes back from decaying litter.")
+          double returnedKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "What turns to nitrogen gas.")
+          double gasKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "What the medium binds.")
+          double sorbedKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "What is buried in the bed.")
+          double buriedKg,
+      @Quantity(
+              unit = "kg",
+              low = -1e9,
+              high = 1e9,
+              meaning = "What the bed and its stand hold more at the end of the year.")
+          double storedKg,
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = 1e9,
+              meaning = "What leaves with the water that passed the bed.")
+          double outflowKg,
+      @Quantity(
+              unit = "1",
+              low = -1e9,
+              high = 1e9,
+              meaning =
+                  "Share of the removal that leaves with the harvest; null where nothing is removed.")
+          Double harvestShareOfRemoval) {}
+
+  /**
+   * Where organic matter goes in a year of one bed, as chemical oxygen demand.
+   *
+   * @param inflowKg what the water brings, without what was led past
+   * @param photosynthesisKg what plants make
+   * @param oxidisedKg what is burned, with the oxygen of air or nitrate
+   * @param oxidisedByNitrateKg the part of it that nitrate burned
+   * @param methaneKg what leaves as methane
+   * @param harvestedKg what leaves with organs and tops
+   * @param storedKg what the bed holds more at the end of the year
+   * @param outflowKg what leaves with the water that passed the bed
+   * @param nitrificationOxygenKg oxygen that turned ammonium to nitrate; not part of the sums above
+   */
+  @Meaning("Where organic matter goes in a year of one bed, as chemical oxygen demand.")
+  public record OrganicMatter(
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = 1e9,
+              meaning = "What the water brings, without what was led past.")
+          double inflowKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "What plants make.")
+          double photosynthesisKg,
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = 1e9,
+              meaning = "What is burned, with the oxygen of air or nitrate.")
+          double oxidisedKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "The part of it that nitrate burned.")
+          double oxidisedByNitrateKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "What leaves as methane.")
+          double methaneKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "What leaves with organs and tops.")
+          double harvestedKg,
+      @Quantity(
+              unit = "kg",
+              low = -1e9,
+              high = 1e9,
+              meaning = "What the bed holds more at the end of the year.")
+          double storedKg,
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = 1e9,
+              meaning = "What leaves with the water that passed the bed.")
+          double outflowKg,
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = 1e9,
+              meaning = "Oxygen that turned ammonium to nitrate; not part of the sums above.")
+          double nitrificationOxygenKg) {}
+
+  /**
+   * What another published model says of the outflow of a bed, before rain and evapotranspiration.
+   *
+   * @param method name of the model
+   * @param quantity what it tells
+   * @param unit uCUM code
+   * @param coldestMonth its value in the month of coldest water
+   * @param warmestMonth its value in the month of warmest water
+   * @param source id of the source
+   */
+  @Meaning(
+      "What another published model says of the outflow of a bed, before rain and evapotranspiration.")
+  public record SecondOpinion(
+      @Meaning("Name of the model.") @Size(max = 100) String method,
+      @Meaning("What it tells.") @Size(max = 60) String quantity,
+      @Meaning("UCUM code.") @Size(max = 40) String unit,
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = 0,
+              high = 1e15,
+              meaning = "Its value in the month of coldest water.")
+          double coldestMonth,
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = 0,
+              high = 1e15,
+              meaning = "Its value in the month of warmest water.")
+          double warmestMonth,
+      @Meaning("Id of the source.") @Size(max = 100) String source) {}
+
+  /**
+   * Area that a public rule asks for, for the flow and load of the heaviest month.
+   *
+   * @param code stable name of the rule
+   * @param text what the rule says
+   * @param kind kind of bed that it is for
+   * @param areaM2 area that it asks for
+   * @param met whether all beds together are as large
+   * @param source id of the source
+   */
+  @Meaning("Area that a public rule asks for, for the flow and load of the heaviest month.")
+  public record SizingRule(
+      @Meaning("Stable name of the rule.") @Size(max = 100) String code,
+      @Meaning("What the rule says.") @Size(max = 500) String text,
+      @Meaning("Kind of bed that it is for.") BedKind kind,
+      @Quantity(unit = "m2", low = 0, high = 1e12, meaning = "Area that it asks for.")
+          double areaM2,
+      @Meaning("Whether all beds together are as large.") boolean met,
+      @Meaning("Id of the source.") @Size(max = 100) String source) {}
+
+  /**
+   * Whether the outflow is fit for its use. Nothing here makes water safe for food that is eaten
+   * raw.
+   *
+   * @param use the use
+   * @param parameters by parameter
+   * @param monthly the worst of all parameters in each month
+   * @param year the worst of the year
+   */
+  @Meaning(
+      "Whether the outflow is fit for its use. Nothing here makes water safe for food that is eaten raw.")
+  public record Fitness(
+      @Meaning("The use.") WaterUse use,
+      @Meaning("By parameter.") @Size(max = 10) List<UseVerdict> parameters,
+      @Meaning("The worst of all parameters in each month.") @Size(max = 12)
+          List<UseAnswer> monthly,
+      @Meaning("The worst of the year.") UseAnswer year) {}
+
+  /**
+   * One parameter of the outflow against the limits of its use.
+   *
+   * @param parameter the parameter
+   * @param unit uCUM code
+   * @param strictLimit up to this the water is fit
+   * @param lenientLimit above this it is not
+   * @param monthly answer for each month
+   * @param source id of the source
+   */
+  @Meaning("One parameter of the outflow against the limits of its use.")
+  public record UseVerdict(
+      @Meaning("The parameter.") @Size(max = 60) String parameter,
+      @Meaning("UCUM code.") @Size(max = 40) String unit,
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = 0,
+              high = 1e15,
+              meaning = "Up to this the water is fit.")
+          double strictLimit,
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = 0,
+              high = 1e15,
+              meaning = "Above this it is not.")
+          double lenientLimit,
+      @Meaning("Answer for each month.") @Size(max = 12) List<UseAnswer> monthly,
+      @Meaning("Id of the source.") @Size(max = 100) String source) {}
+
+  /**
+   * Soil that could take the whole inflow should the beds fail.
+   *
+   * @param designFlowM3Day greatest monthly flow
+   * @param acceptanceLM2Day long-term acceptance of septic-tank effluent by the soil
+   * @param suitable whether the soil takes any
+   * @param areaM2 area for untreated outflow of the tank; null where the soil is not suitable
+   * @param reserveM2 ground kept free for its replacement; null where the soil is not suitable
+   * @param totalM2 both together; null where the soil is not suitable
+   * @param treatedAreaM2 area for the outflow of the beds, which the soil takes more of; null where
+   *     not suitable
+   */
+  @Meaning("Soil that could take the whole inflow should the beds fail.")
+  public record SoilAbsorption(
+      @Quantity(unit = "m3/d", low = 0, high = 1e9, meaning = "Greatest monthly flow.")
+          double designFlowM3Day,
+      @Quantity(
+              unit = "L/(m2.d)",
+              low = 0,
+              high = 1e6,
+              meaning = "Long-term acceptance of septic-tank effluent by the soil.")
+          double acceptanceLM2Day,
+      @Meaning("Whether the soil takes any.") boolean suitable,
+      @Quantity(
+              unit = "m2",
+              low = 0,
+              high = 1e12,
+              meaning =
+                  "Area for untreated outflow of the tank; null where the soil is not suitable.")
+          Double areaM2,
+      @Quantity(
+              unit = "m2",
+              low = 0,
+              high = 1e12,
+              meaning =
+                  "Ground kept free for its replacement; null where the soil is not suitable.")
+          Double reserveM2,
+      @Quantity(
+              unit = "m2",
+              low = 0,
+              high = 1e12,
+              meaning = "Both together; null where the soil is not suitable.")
+          Double totalM2,
+      @Quantity(
+              unit = "m2",
+              low = 0,
+              high = 1e12,
+              meaning =
+                  "Area for the outflow of the beds, which the soil takes more of; null where not suitable.")
+          Double treatedAreaM2) {}
+
+  /**
+   * Phosphorus in one year of the beds: their medium fills up.
+   *
+   * @param year year of their life
+   * @param effluentTotalPhosphorusMgL flow-weighted mean of the outflow; null without outflow
+   * @param removedFraction share that the beds take; null if none comes
+   */
+  @Meaning("Phosphorus in one year of the beds: their medium fills up.")
+  public record PhosphorusYear(
+      @Quantity(unit = "1", low = 1, high = 200, meaning = "Year of their life.") int year,
+      @Quantity(
+              unit = "mg/L",
+              low = 0,
+              high = 1e9,
+              meaning = "Flow-weighted mean of the outflow; null without outflow.")
+          Double effluentTotalPhosphorusMgL,
+      @Quantity(
+              unit = "1",
+              low = -1e6,
+              high = 1,
+              meaning = "Share that the beds take; null if none comes.")
+          Double removedFraction) {}
+
+  /**
+   * What a valve sent past the beds into the soil.
+   *
+   * @param months months in which it did, 1 = January
+   * @param waterM3 water
+   * @param nitrogenKg nitrogen
+   * @param phosphorusKg phosphorus
+   * @param potassiumKg potassium
+   */
+  @Meaning("What a valve sent past the beds into the soil.")
+  public record Diversion(
+      @Size(max = 12)
+          @Quantity(
+              unit = "1",
+              low = 1,
+              high = 12,
+              meaning = "Months in which it did, 1 = January.")
+          List<Integer> months,
+      @Quantity(unit = "m3", low = 0, high = 1e9, meaning = "Water.") double waterM3,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Nitrogen.") double nitrogenKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Phosphorus.") double phosphorusKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Potassium.") double potassiumKg) {}
+}

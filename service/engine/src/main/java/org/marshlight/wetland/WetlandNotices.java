@@ -1,0 +1,148 @@
+package org.marshlight.wetland;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.marshlight.climate.SiteClimate;
+import org.marshlight.contract.Months;
+import org.marshlight.contract.Notice;
+import org.marshlight.contract.WireName;
+import org.marshlight.feed.Party;
+
+/** What is worth saying of beds beside their figures. */
+final class WetlandNotices {
+
+  private WetlandNotices() {}
+
+  static List<Notice> of(BedChain<?> chain, SiteClimate climate, WetlandEstimate estimate) {
+    List<Notice> notices = new ArrayList<>();
+    notices.add(Notice.of("wetland.not-for-raw-food"));
+    water(chain, estimate, notices);
+    for (int i = 0; i < estimate.beds().size(); i++) {
+      adequacy(estimate.beds().get(i), notices);
+      winter(chain.years().get(i), climate, notices);
+    }
+    use(estimate, notices);
+    if (estimate.sizingRuleSpread() != null) {
+      notices.add(Notice.of("wetland.rules-disagree", "factor", estimate.sizingRuleSpread()));
+    }
+    if (!estimate.soilAbsorption().suitable()) {
+      notices.add(Notice.of("wetland.soil-not-suitable"));
+    }
+    return List.copyOf(notices);
+  }
+
+  private static void water(BedChain<?> chain, WetlandEstimate estimate, List<Notice> notices) {
+    if (chain.inflow().annualVolumeM3() <= 0) {
+      notices.add(Notice.of("wetland.nothing-flows"));
+    }
+    if (!estimate.withoutOutflow().isEmpty()) {
+      List<Integer> months =
+          estimate.withoutOutflow().stream().map(WetlandEstimate.NoOutflow::month).toList();
+      notices.add(Notice.of("wetland.no-outflow", "months", listed(months)));
+    }
+    double least = Double.POSITIVE_INFINITY;
+    for (BedYear<?> year : chain.years()) {
+      for (int month = 0; month < Months.COUNT; month++) {
+        least = Math.min(least, year.water().flushed()[month]);
+      }
+    }
+    if (least < 1) {
+      notices.add(
+          Notice.of(
+              "wetland.salts-stay",
+              "times",
+              chain.years().get(0).bed().c().greatestConcentration()));
+    }
+    if (estimate.diversion() != null && !estimate.diversion().months().isEmpty()) {
+      notices.add(Notice.of("wetland.diverted", "months", listed(estimate.diversion().months())));
+    }
+  }
+
+  private static void adequacy(WetlandEstimate.Bed bed, List<Notice> notices) {
+    WetlandEstimate.Loading loading = bed.loading();
+    if (loading.answer() == WetlandEstimate.Adequacy.POOR) {
+      notices.add(
+          Notice.of(
+              "wetland.heavily-loaded",
+              "bed",
+              bed.name(),
+              "load",
+              loading.bod5GM2Day(),
+              "limit",
+              loading.warnGM2Day()));
+    } else if (loading.answer() == WetlandEstimate.Adequacy.INSUFFICIENT) {
+      notices.add(
+          Notice.of(
+              "wetland.overloaded",
+              "bed",
+              bed.name(),
+              "load",
+              loading.bod5GM2Day(),
+              "limit",
+              loading.refuseGM2Day()));
+    }
+    WetlandEstimate.Passage passage = bed.passage();
+    if (passage != null && passage.answer() == WetlandEstimate.Adequacy.INSUFFICIENT) {
+      notices.add(
+          Notice.of(
+              "wetland.bed-floods",
+              "bed",
+              bed.name(),
+              "flow",
+              passage.greatestFlowM3Day(),
+              "capacity",
+              passage.capacityM3Day(),
+              "width",
+              passage.neededWidthM()));
+    }
+  }
+
+  private static void winter(BedYear<?> year, SiteClimate climate, List<Notice> notices) {
+    BedSite bed = year.bed();
+    double coldest = climate.airC()[0];
+    double thickest = 0;
+    for (int month = 0; month < Months.COUNT; month++) {
+      coldest = Math.min(coldest, climate.airC()[month]);
+      thickest = Math.max(thickest, year.warmth().iceM()[month]);
+    }
+    String name = Party.bed(bed.index());
+    if (bed.belowSurface()
+        && coldest < bed.c().frostAirTemperature()
+        && bed.design().mulchM() < bed.c().mulchAdvised()) {
+      notices.add(Notice.of("wetland.mulch-advised", "bed", name, "mulch", bed.c().mulchAdvised()));
+    }
+    if (thickest > bed.c().iceDepthShare() * bed.design().depthM()) {
+      notices.add(
+          Notice.of("wetland.ice", "bed", name, "ice", thickest, "depth", bed.design().depthM()));
+    }
+  }
+
+  private static void use(WetlandEstimate estimate, List<Notice> notices) {
+    List<Integer> months = new ArrayList<>();
+    for (int month = 0; month < Months.COUNT; month++) {
+      if (estimate.fitness().monthly().get(month) == WetlandEstimate.UseAnswer.UNFIT) {
+        months.add(month + 1);
+      }
+    }
+    if (!months.isEmpty()) {
+      List<String> parameters =
+          estimate.fitness().parameters().stream()
+              .filter(p -> p.monthly().contains(WetlandEstimate.UseAnswer.UNFIT))
+              .map(WetlandEstimate.UseVerdict::parameter)
+              .toList();
+      notices.add(
+          Notice.of(
+              "wetland.outflow-unfit",
+              "use",
+              WireName.of(estimate.fitness().use()).replace('-', ' '),
+              "months",
+              listed(months),
+              "parameters",
+              String.join(", ", parameters)));
+    }
+  }
+
+  private static String listed(List<Integer> months) {
+    return String.join(", ", months.stream().map(String::valueOf).toList());
+  }
+}
