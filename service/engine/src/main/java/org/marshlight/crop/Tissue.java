@@ -17,9 +17,18 @@ record Tissue(Matter tops, Matter organs) {
   private static final double HEXOSE_CARBON = carbonShare(6, 12, 6);
 
   static Tissue of(PlantTraits plant, CropCoefficients c) {
+    return of(plant, c, plant.organStarch());
+  }
+
+  /**
+   * The tissue of a plant whose organs hold a stated share of starch.
+   *
+   * @param starch starch in the organs' dry mass
+   */
+  static Tissue of(PlantTraits plant, CropCoefficients c, double starch) {
     double topsOrganic = 1 - plant.topsAsh();
     double organic = 1 - plant.organAsh();
-    double rest = Math.max(0, organic - plant.organStarch() - plant.organSugar());
+    double rest = Math.max(0, organic - starch - plant.organSugar());
     return new Tissue(
         new Matter(
             0,
@@ -37,10 +46,8 @@ record Tissue(Matter tops, Matter organs) {
             0,
             organic,
             plant.organAsh(),
-            plant.organStarch() * STARCH_COD
-                + plant.organSugar() * HEXOSE_COD
-                + rest * c.organRestCod(),
-            plant.organStarch() * STARCH_CARBON
+            starch * STARCH_COD + plant.organSugar() * HEXOSE_COD + rest * c.organRestCod(),
+            starch * STARCH_CARBON
                 + plant.organSugar() * HEXOSE_CARBON
                 + rest * c.organRestCarbon(),
             0,

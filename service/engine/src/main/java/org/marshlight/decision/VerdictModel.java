@@ -94,8 +94,7 @@ public final class VerdictModel {
             "threshold",
             thresholds.gasYes()));
     if (digester.annual().cookingDemandMetFraction() != null) {
-      double worst =
-          Collections.min(digester.monthly().cookingDemandMetFraction());
+      double worst = Collections.min(digester.monthly().cookingDemandMetFraction());
       reasons.add(
           Reason.of(
               "decision.cooking-met",
@@ -104,8 +103,7 @@ public final class VerdictModel {
               "worstPercent",
               100 * worst));
     }
-    reasons.add(
-        Reason.of("decision.gas-without", "vented", digester.annual().methaneNm3()));
+    reasons.add(Reason.of("decision.gas-without", "vented", digester.annual().methaneNm3()));
     Worth worth = worth(useful, thresholds.gasYes(), thresholds.gasMarginal());
     if (plan.gas().pressureKPa() != null) {
       return new Verdict(Component.GAS_CAPTURE, worth, List.copyOf(reasons), List.of());
@@ -132,8 +130,7 @@ public final class VerdictModel {
       return null;
     }
     DigesterEstimate glass = with.digester().estimate();
-    DigesterEstimate earth =
-        without(PlanWithout.glass(plan), Stage.DIGESTER).digester().estimate();
+    DigesterEstimate earth = without(PlanWithout.glass(plan), Stage.DIGESTER).digester().estimate();
     double gain = usefulKWh(glass) - usefulKWh(earth);
     double perM2 = gain / glassM2();
     List<Reason> reasons = new ArrayList<>();
@@ -185,8 +182,7 @@ public final class VerdictModel {
     double bodIn = Months.sum(in.bod5Kg());
     double bodRemoved = bodIn > 0 ? 1 - Months.sum(out.bod5Kg()) / bodIn : 0;
     double nitrogenIn = in.annual().nitrogenKg();
-    double nitrogenRemoved =
-        nitrogenIn > 0 ? 1 - out.annual().nitrogenKg() / nitrogenIn : 0;
+    double nitrogenRemoved = nitrogenIn > 0 ? 1 - out.annual().nitrogenKg() / nitrogenIn : 0;
     List<Reason> reasons = new ArrayList<>();
     reasons.add(
         Reason.of(
@@ -228,10 +224,7 @@ public final class VerdictModel {
     List<Reason> permit = List.of(Reason.of("decision.permit-for-distilling"));
     if (ethanol.annual().ethanolL() <= 0) {
       return new Verdict(
-          Component.FUEL_ALCOHOL,
-          Worth.NO,
-          List.of(Reason.of("decision.fuel-none")),
-          permit);
+          Component.FUEL_ALCOHOL, Worth.NO, List.of(Reason.of("decision.fuel-none")), permit);
     }
     double fuel = ethanol.annual().fuelEnergyKWh();
     double net = ethanol.annual().netEnergyKWh();
@@ -246,13 +239,7 @@ public final class VerdictModel {
         worth,
         List.of(
             Reason.of(
-                "decision.fuel-net",
-                "fuelEnergyKWh",
-                fuel,
-                "spentKWh",
-                spent,
-                "netEnergyKWh",
-                net),
+                "decision.fuel-net", "fuelEnergyKWh", fuel, "spentKWh", spent, "netEnergyKWh", net),
             Reason.of(
                 "decision.fuel-litres",
                 "ethanolL",
@@ -300,8 +287,7 @@ public final class VerdictModel {
   private static double landPhosphorusKg(LoopRun run) {
     double sum = 0;
     for (Flow flow : run.flows()) {
-      if (flow.quantity().equals(Conserved.PHOSPHORUS.wireName())
-          && flow.to().equals(Party.LAND)) {
+      if (flow.quantity().equals(Conserved.PHOSPHORUS.wireName()) && flow.to().equals(Party.LAND)) {
         sum += flow.perYear();
       }
     }

@@ -15,6 +15,7 @@ import org.marshlight.feed.WaterStream;
  * @param effluent what leaves for the beds
  * @param sludge what is pumped, mean year
  * @param accounts books of tank and gas store
+ * @param glassM2 glass over the lid; nought without
  * @param gasEnergy energy that entered, left and stayed in the gas store
  * @param notices remarks
  * @param working works the steps at the design point
@@ -24,6 +25,7 @@ public record DigesterOutcome(
     WaterStream effluent,
     Matter sludge,
     List<Account> accounts,
+    double glassM2,
     GasEnergy gasEnergy,
     List<Notice> notices,
     Supplier<List<Step>> working) {

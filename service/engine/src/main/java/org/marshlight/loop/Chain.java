@@ -81,8 +81,7 @@ final class Chain {
       working.add(
           () ->
               new StageWorking(
-                  Stage.ETHANOL,
-                  EthanolModel.working(plan.fuel(), plan.still(), harvest, set)));
+                  Stage.ETHANOL, EthanolModel.working(plan.fuel(), plan.still(), harvest, set)));
     }
     CompostOutcome compost = null;
     if (stages.heap()) {
@@ -142,8 +141,7 @@ final class Chain {
   }
 
   private boolean greywaterToBed() {
-    return stages.beds()
-        && plan.routes().greywater() == RoutesDesign.GreywaterRoute.FIRST_BED;
+    return stages.beds() && plan.routes().greywater() == RoutesDesign.GreywaterRoute.FIRST_BED;
   }
 
   private WetlandModel.Inputs<CropGrowth> beds(DigesterOutcome digester) {
@@ -224,8 +222,7 @@ final class Chain {
       }
     }
     if (ethanol != null && receivers.stillage().equals(Party.TANK)) {
-      streams.add(
-          new Returned.Stream(STILLAGE, Party.STILL, ethanol.stillage(), STILLAGE));
+      streams.add(new Returned.Stream(STILLAGE, Party.STILL, ethanol.stillage(), STILLAGE));
     }
     return new Returned(List.copyOf(streams));
   }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.marshlight.contract.Months;
 import org.marshlight.crop.Harvest;
-import org.marshlight.crop.HarvestedMatter;
+import org.marshlight.crop.StatedHarvest;
 import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.feed.FeedAnalysis;
 import org.marshlight.feed.Matter;
@@ -62,7 +62,7 @@ final class GivenStreams {
   static Harvest harvest(GivenDesign.Harvest given, CoefficientSet set) {
     return new Harvest(
         List.of(
-            HarvestedMatter.lot(
+            StatedHarvest.lot(
                 PARTY,
                 given.plant(),
                 given.storageOrganDryKg(),

@@ -131,8 +131,7 @@ public record LoopRun(
         out += Math.max(0, -month);
       }
     }
-    double stored =
-        digester.storedHeatChangeKWh().stream().mapToDouble(Double::doubleValue).sum();
+    double stored = digester.storedHeatChangeKWh().stream().mapToDouble(Double::doubleValue).sum();
     return Balance.of("energy", "tank-heat", "kW.h", in, out, stored);
   }
 

@@ -18,8 +18,7 @@ import org.marshlight.evidence.Defaults;
  * @param assumptions what was filled
  * @param notices remarks on the climate
  */
-public record PreparedSite(
-    ClimateYear year, List<Assumption> assumptions, List<Notice> notices) {
+public record PreparedSite(ClimateYear year, List<Assumption> assumptions, List<Notice> notices) {
 
   /** Prepares the site of a legal plan. */
   public static PreparedSite of(Plan plan, CoefficientSet set) {
@@ -27,7 +26,6 @@ public record PreparedSite(
     SiteDesign site = defaults.fill(plan.site(), "/site");
     List<Notice> notices = new ArrayList<>();
     SiteClimate climate = ClimateModel.prepare(site, defaults, set, notices);
-    return new PreparedSite(
-        ClimateYear.of(climate), defaults.assumptions(), List.copyOf(notices));
+    return new PreparedSite(ClimateYear.of(climate), defaults.assumptions(), List.copyOf(notices));
   }
 }

@@ -55,8 +55,7 @@ record ResolvedPlan(
     List<Assumption> assumptions) {
 
   private static final RoutesDesign NO_ROUTES = new RoutesDesign(null, null, null, null);
-  private static final StillDesign NO_STILL =
-      new StillDesign(null, null, null, null, null, null);
+  private static final StillDesign NO_STILL = new StillDesign(null, null, null, null, null, null);
 
   static ResolvedPlan of(Plan plan, Defaults defaults) {
     List<BedDesign> beds = new ArrayList<>();

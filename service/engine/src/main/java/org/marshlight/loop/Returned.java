@@ -27,8 +27,7 @@ record Returned(List<Stream> streams) {
   List<Stream> movedSince(Returned earlier, double share) {
     List<Stream> moved = new ArrayList<>();
     for (int i = 0; i < streams.size(); i++) {
-      Matter before =
-          i < earlier.streams.size() ? earlier.streams.get(i).annual() : Matter.NONE;
+      Matter before = i < earlier.streams.size() ? earlier.streams.get(i).annual() : Matter.NONE;
       if (moved(before, streams.get(i).annual(), share)) {
         moved.add(streams.get(i));
       }

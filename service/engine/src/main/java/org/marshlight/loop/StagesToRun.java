@@ -16,8 +16,7 @@ record StagesToRun(boolean tank, boolean beds, boolean fuel, boolean heap) {
     boolean heap = plan.compost() != null && (whole || stage == Stage.COMPOST);
     boolean fuel =
         plan.fuel() != null
-            && (stage == Stage.ETHANOL
-                || (plan.given().stillage() == null && (whole || heap)));
+            && (stage == Stage.ETHANOL || (plan.given().stillage() == null && (whole || heap)));
     boolean beds =
         plan.hasBeds()
             && (stage == Stage.WETLAND

@@ -25,7 +25,7 @@ public final class CautionRules {
    */
   public static List<Caution> of(Plan plan, PlanEstimate estimate) {
     Set<String> raised = new LinkedHashSet<>(CautionBook.ALWAYS);
-    if (plan.fuel() != null) {
+    if (plan.fuel() != null || estimate.ethanol() != null) {
       raised.addAll(CautionBook.WITH_FUEL);
     }
     tank(plan, raised);
