@@ -22,6 +22,8 @@ import org.marshlight.loop.LoopRun;
 import org.marshlight.loop.Plan;
 import org.marshlight.loop.PreparedSite;
 import org.marshlight.loop.Stage;
+import org.marshlight.wetland.WetlandEstimate.Adequacy;
+import org.marshlight.wetland.WetlandEstimate.UseAnswer;
 
 /** Runs a plan with and without each of its parts and says which are worth building. */
 public final class VerdictModel {
@@ -179,18 +181,26 @@ public final class VerdictModel {
     WaterStream in = with.digester().effluent();
     WaterStream out = with.wetland().outflow();
     WaterStream bare = without(PlanWithout.beds(plan), Stage.LOOP).digester().effluent();
-    double bodIn = Months.sum(in.bod5Kg());
-    double bodRemoved = bodIn > 0 ? 1 - Months.sum(out.bod5Kg()) / bodIn : 0;
-    double nitrogenIn = in.annual().nitrogenKg();
-    double nitrogenRemoved = nitrogenIn > 0 ? 1 - out.annual().nitrogenKg() / nitrogenIn : 0;
+    double bodRemoved = removed(Months.sum(in.bod5Kg()), Months.sum(out.bod5Kg()));
     List<Reason> reasons = new ArrayList<>();
+    int unfit = months(UseAnswer.UNFIT);
+    if (unfit > 0) {
+      reasons.add(Reason.of("decision.beds-unfit", "months", unfit));
+    }
+    long overloaded =
+        with.wetland().estimate().beds().stream()
+            .filter(bed -> bed.loading().answer() == Adequacy.INSUFFICIENT)
+            .count();
+    if (overloaded > 0) {
+      reasons.add(Reason.of("decision.beds-overloaded", "beds", overloaded));
+    }
     reasons.add(
         Reason.of(
             "decision.beds-remove",
             "bodPercent",
             100 * bodRemoved,
             "nitrogenPercent",
-            100 * nitrogenRemoved));
+            100 * removed(in.annual().nitrogenKg(), out.annual().nitrogenKg())));
     reasons.add(
         Reason.of(
             "decision.beds-without",
@@ -202,18 +212,25 @@ public final class VerdictModel {
             Months.sum(out.bod5Kg()),
             "withNitrogenKg",
             out.annual().nitrogenKg()));
-    int dry = 0;
-    for (int month = 0; month < Months.COUNT; month++) {
-      dry += out.volumeM3(month) > 0 ? 0 : 1;
-    }
+    int dry = with.wetland().estimate().withoutOutflow().size();
     if (dry > 0) {
       reasons.add(Reason.of("decision.beds-no-outflow", "months", dry));
     }
+    Worth removal = worth(bodRemoved, thresholds.bedRemovalYes(), thresholds.bedRemovalMarginal());
+    boolean fails = unfit > 0 || overloaded > 0;
     return new Verdict(
         Component.BEDS,
-        worth(bodRemoved, thresholds.bedRemovalYes(), thresholds.bedRemovalMarginal()),
+        fails && removal == Worth.YES ? Worth.MARGINAL : removal,
         List.copyOf(reasons),
         List.of(Reason.of("decision.water-not-for-raw-food")));
+  }
+
+  private static double removed(double in, double out) {
+    return in > 0 ? 1 - out / in : 0;
+  }
+
+  private int months(UseAnswer answer) {
+    return Collections.frequency(with.wetland().estimate().fitness().monthly(), answer);
   }
 
   private Verdict fuelAlcohol() {
