@@ -95,7 +95,7 @@ public record CompostEstimate(
               meaning = "Moisture of the mix once it has drained; null with none.")
           Double drainedMoistureFraction,
       @Quantity(
-              unit = "kg/kg",
+              unit = "1",
               low = 0,
               high = 1e9,
               meaning = "Carbon to nitrogen of the drained mix; null without nitrogen.")
@@ -146,7 +146,7 @@ public record CompostEstimate(
               meaning = "Moisture of the mix with the additions; null without any.")
           Double moistureFraction,
       @Quantity(
-              unit = "kg/kg",
+              unit = "1",
               low = 0,
               high = 1e9,
               meaning = "Carbon to nitrogen with the additions; null without any.")
@@ -245,7 +245,7 @@ public record CompostEstimate(
       @Quantity(unit = "1", low = 0, high = 1, meaning = "Its moisture; null if there is none.")
           Double moistureFraction,
       @Quantity(
-              unit = "kg/kg",
+              unit = "1",
               low = 0,
               high = 1e9,
               meaning = "Its carbon to nitrogen; null without nitrogen.")
@@ -390,7 +390,7 @@ public record CompostEstimate(
               meaning = "Nitrogen that crops can take in the first year.")
           double firstYearNitrogenKg,
       @Quantity(
-              unit = "kg",
+              unit = "kg/a",
               low = 0,
               high = 1e9,
               meaning = "Nitrogen that crops can take in each later year, at first.")

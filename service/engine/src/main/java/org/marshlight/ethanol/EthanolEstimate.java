@@ -370,7 +370,7 @@ public record EthanolEstimate(
       @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Potassium.") double potassiumKg,
       @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Alcohol left in it.") double ethanolKg,
       @Quantity(
-              unit = "L/L",
+              unit = "1",
               low = 0,
               high = 1e6,
               meaning = "Its volume over that of the pure ethanol made; null without alcohol.")
