@@ -2,6 +2,7 @@ package org.marshlight.loop;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.marshlight.climate.HoursDesign;
 import org.marshlight.climate.NormalsCheck;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Sentences;
@@ -21,6 +22,11 @@ final class PlanRules {
   private static final double LEAST_CARBON_PER_COD =
       Stoichiometry.METHANE_CARBON / Stoichiometry.METHANE_COD;
 
+  /** A shuffled year has thousands of bad hours; naming a few is enough. */
+  private static final int MOST_HOURS_NAMED = 20;
+
+  private static final double ROUNDING_W_M2 = 1;
+
   private PlanRules() {}
 
   static List<Fault> faults(Plan plan) {
@@ -30,6 +36,7 @@ final class PlanRules {
       set = set.with(plan.coefficients());
     }
     climate(plan, set, faults);
+    hours(plan, faults);
     feeds(plan, set, faults);
     gas(plan, faults);
     tank(plan, set, faults);
@@ -123,6 +130,32 @@ final class PlanRules {
               plan.site().latitudeDeg(),
               "/site/climate/monthly",
               set));
+    }
+  }
+
+  private static void hours(Plan plan, List<Fault> faults) {
+    HoursDesign hours = plan.site().hours();
+    if (hours == null) {
+      return;
+    }
+    if (Double.isNaN(PreparedSite.longitudeDeg(plan.site()))) {
+      faults.add(
+          Fault.of("climate.hours-need-longitude", "/site/longitudeDeg", null, "-180 to 180 deg"));
+    }
+    int found = 0;
+    for (int hour = 0; hour < HoursDesign.HOURS && found < MOST_HOURS_NAMED; hour++) {
+      double global = hours.globalWM2().get(hour);
+      if (hours.diffuseWM2().get(hour) > global + ROUNDING_W_M2) {
+        found++;
+        faults.add(
+            Fault.of(
+                "climate.diffuse-above-global",
+                "/site/hours/diffuseWM2/" + hour,
+                hours.diffuseWM2().get(hour),
+                "0 to " + Sentences.number(global) + " W/m2",
+                "hour",
+                hour + 1));
+      }
     }
   }
 

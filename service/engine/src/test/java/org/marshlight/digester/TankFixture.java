@@ -26,7 +26,9 @@ final class TankFixture {
     Defaults defaults = new Defaults(CENTRAL);
     SiteDesign site =
         defaults.fill(
-            new SiteDesign(new ClimateChoice(climate, null), null, null, null, null), "/site");
+            new SiteDesign(
+                new ClimateChoice(climate, null), null, null, null, null, null, null, null),
+            "/site");
     return ClimateYear.of(ClimateModel.prepare(site, defaults, CENTRAL, new ArrayList<>()));
   }
 
