@@ -74,7 +74,7 @@ public record CropGrowth(
     double toTops = Months.sum(y.topsGrowth);
     double toOrgans = Months.sum(y.organGrowth);
     double organsLifted = plant.organOfUnderground() * y.lifted;
-    double starch = organsLifted * plant.organStarch() * season.starchAtHarvest(c);
+    double starch = organsLifted * Tissue.starchShare(plant) * season.starchAtHarvest(c);
     return new CropGrowth(
         times(y.nitrogenUptake, area),
         times(y.phosphorusUptake, area),
@@ -93,7 +93,7 @@ public record CropGrowth(
         meanOfDays(y.meanTops, area),
         meanOfDays(y.meanUnderground, area),
         starch * area,
-        organsLifted * plant.organSugar() * area,
+        organsLifted * Tissue.sugarShare(plant) * area,
         y.peakTops * area,
         y.undergroundBeforeHarvest * area,
         (toTops + toOrgans) * area,

@@ -19,7 +19,9 @@ record Tissue(Matter tops, Matter organs) {
   static Tissue of(PlantTraits plant, CropCoefficients c) {
     double topsOrganic = 1 - plant.topsAsh();
     double organic = 1 - plant.organAsh();
-    double rest = Math.max(0, organic - plant.organStarch() - plant.organSugar());
+    double starch = starchShare(plant);
+    double sugar = sugarShare(plant);
+    double rest = organic - starch - sugar;
     return new Tissue(
         new Matter(
             0,
@@ -37,18 +39,29 @@ record Tissue(Matter tops, Matter organs) {
             0,
             organic,
             plant.organAsh(),
-            plant.organStarch() * STARCH_COD
-                + plant.organSugar() * HEXOSE_COD
-                + rest * c.organRestCod(),
-            plant.organStarch() * STARCH_CARBON
-                + plant.organSugar() * HEXOSE_CARBON
-                + rest * c.organRestCarbon(),
+            starch * STARCH_COD + sugar * HEXOSE_COD + rest * c.organRestCod(),
+            starch * STARCH_CARBON + sugar * HEXOSE_CARBON + rest * c.organRestCarbon(),
             0,
             plant.organNitrogen(),
             0,
             0,
             plant.organPhosphorus(),
             plant.organPotassium()));
+  }
+
+  /** Starch in the dry mass of organs in autumn. */
+  static double starchShare(PlantTraits plant) {
+    return plant.organStarch() * room(plant);
+  }
+
+  /** Free sugar in the dry mass of organs. */
+  static double sugarShare(PlantTraits plant) {
+    return plant.organSugar() * room(plant);
+  }
+
+  /** Starch and sugar as a plan may set them cannot fill more than the organic mass. */
+  private static double room(PlantTraits plant) {
+    return Math.min(1, (1 - plant.organAsh()) / (plant.organStarch() + plant.organSugar()));
   }
 
   /** Organic matter alone: volatile solids, COD and carbon. */

@@ -2,10 +2,15 @@ package org.marshlight.crop;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
+import java.util.TreeMap;
 import org.marshlight.climate.ClimateYear;
 import org.marshlight.contract.Months;
 import org.marshlight.evidence.Catalogues;
+import org.marshlight.evidence.CoefficientBook;
+import org.marshlight.evidence.CoefficientRow;
+import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.feed.Matter;
 import org.marshlight.feed.Party;
 import org.marshlight.feed.WaterStream;
@@ -32,6 +37,11 @@ public final class RandomBeds {
 
   /** A whole set of inputs, with odd streams, months off and valves among them. */
   public WetlandModel.Inputs<CropGrowth> inputs() {
+    return inputs(BedFixture.CENTRAL);
+  }
+
+  /** The same with stands of other coefficients. */
+  public WetlandModel.Inputs<CropGrowth> inputs(CoefficientSet set) {
     ClimateYear year = year();
     List<BedDesign> beds = new ArrayList<>();
     int count = 1 + random.nextInt(4);
@@ -48,12 +58,24 @@ public final class RandomBeds {
         random.nextInt(3) == 0 ? diversion() : null,
         intakes,
         year.site(),
-        CropModel.stands(beds, year, BedFixture.CENTRAL),
+        CropModel.stands(beds, year, set),
         new Destinations(
             Party.WATER_USE,
             List.of(
                 new Destinations.Share(Party.STILL, 0.7), new Destinations.Share(Party.HEAP, 0.3)),
             List.of(new Destinations.Share(Party.HEAP, 1))));
+  }
+
+  /** Every coefficient of beds and plants anywhere between its bounds, some at a bound. */
+  public CoefficientSet coefficients() {
+    Map<String, Double> overrides = new TreeMap<>();
+    for (CoefficientRow row : CoefficientBook.standard().rows()) {
+      if (row.id().matches("(wetland|bed-kinds|media|plants|crop)\\..*")) {
+        double share = Math.max(0, Math.min(1, random.nextDouble(-0.1, 1.1)));
+        overrides.put(row.id(), row.least() + share * (row.most() - row.least()));
+      }
+    }
+    return BedFixture.CENTRAL.with(overrides);
   }
 
   public ClimateYear year() {

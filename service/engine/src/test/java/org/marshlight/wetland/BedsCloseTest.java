@@ -12,6 +12,7 @@ import org.marshlight.contract.RecordShape;
 import org.marshlight.crop.BedFixture;
 import org.marshlight.crop.CropGrowth;
 import org.marshlight.crop.RandomBeds;
+import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.feed.Account;
 import org.marshlight.feed.Matter;
 import org.marshlight.feed.Party;
@@ -61,6 +62,21 @@ class BedsCloseTest {
     assertThat(Math.abs(in - out) / turnover)
         .as("%s of %s, %s: in %s, out %s", name, account.process(), seed, in, out)
         .isLessThan(1e-9);
+  }
+
+  /** Any coefficient may be set by a plan to anything that its row allows. */
+  @Test
+  void bedsCloseWhateverThePlanSetsTheCoefficientsTo() {
+    for (int plan = 0; plan < PLANS; plan++) {
+      long seed = SEED + 5000 + plan;
+      RandomBeds random = new RandomBeds(seed);
+      CoefficientSet set = random.coefficients();
+      WetlandOutcome<CropGrowth> outcome = WetlandModel.run(random.inputs(set), set);
+      for (Account account : outcome.accounts()) {
+        BALANCED.forEach((name, quantity) -> closes(account, name, quantity, "seed " + seed));
+      }
+      withinBounds(outcome.estimate(), "seed " + seed);
+    }
   }
 
   @Test
