@@ -1,13 +1,22 @@
 package org.marshlight;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Faults;
+import org.marshlight.contract.Notice;
 import org.marshlight.decision.PlanEstimate;
+import org.marshlight.decision.VerdictModel;
+import org.marshlight.ethanol.StillTarget;
+import org.marshlight.evidence.CoefficientSet;
+import org.marshlight.loop.LoopModel;
+import org.marshlight.loop.LoopRun;
 import org.marshlight.loop.Plan;
 import org.marshlight.loop.PlanCheck;
+import org.marshlight.loop.PreparedSite;
 import org.marshlight.loop.Stage;
-import org.marshlight.safety.CautionBook;
+import org.marshlight.loop.StageWorking;
+import org.marshlight.safety.CautionRules;
 
 /** The engine's one entry. */
 public final class Marshlight {
@@ -21,16 +30,42 @@ public final class Marshlight {
    * @throws Faults if the plan is not legal, with every fault
    */
   public static Answer<PlanEstimate> estimate(Request request) {
-    List<Fault> faults = PlanCheck.faults(request.plan());
+    Plan plan = request.plan();
+    refuse(PlanCheck.faults(plan, request.stage()));
+    CoefficientSet set = LoopModel.coefficients(plan);
+    PreparedSite site = PreparedSite.of(plan, set);
+    LoopRun run = LoopModel.run(plan, request.stage(), site, set);
+    refuse(unreachable(run));
+    List<StageWorking> working = request.working() ? run.working().get() : null;
+    List<Notice> notices = new ArrayList<>(run.allNotices());
+    PlanEstimate estimate;
+    if (request.stage() == Stage.LOOP) {
+      estimate = PlanEstimate.whole(run, VerdictModel.verdicts(plan, run, site, set), working);
+      if (plan.money() != null) {
+        notices.add(Notice.of("decision.money-not-weighed"));
+      }
+    } else {
+      estimate = PlanEstimate.of(request.stage(), run, working);
+    }
+    return new Answer<>(
+        estimate,
+        CautionRules.of(plan, estimate),
+        run.assumptions(),
+        notices,
+        new Meta(Meta.VERSION, request.planSha256(), run.passes()));
+  }
+
+  private static void refuse(List<Fault> faults) {
     if (!faults.isEmpty()) {
       throw new Faults(faults);
     }
-    return new Answer<>(
-        new PlanEstimate(List.of(), List.of(), List.of(), List.of(), null),
-        CautionBook.standard().general(),
-        List.of(),
-        List.of(),
-        new Meta(Meta.VERSION, request.planSha256(), 1));
+  }
+
+  /** A strength asked of the still that its plates and reflux cannot reach. */
+  private static List<Fault> unreachable(LoopRun run) {
+    return run.ethanol() == null
+        ? List.of()
+        : StillTarget.faults(run.still(), run.ethanol().estimate());
   }
 
   /**

@@ -50,8 +50,10 @@ public record Fault(
   }
 
   private static String bounded(String text) {
-    return text == null || text.length() <= LONGEST_ECHO
-        ? text
-        : text.substring(0, LONGEST_ECHO) + "...";
+    if (text == null || text.length() <= LONGEST_ECHO) {
+      return text;
+    }
+    boolean splitsPair = Character.isHighSurrogate(text.charAt(LONGEST_ECHO - 1));
+    return text.substring(0, splitsPair ? LONGEST_ECHO - 1 : LONGEST_ECHO) + "...";
   }
 }

@@ -12,7 +12,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What a record of the contract says of its fields, read once from its annotations.
+ * What a record of the contract says of its fields, read once from its annotations. Jakarta's own
+ * annotations cannot stand on a record component and are read from its accessor.
  *
  * @param type the record described
  * @param fields its components in order
@@ -128,7 +129,7 @@ public record RecordShape(Class<? extends Record> type, List<Field> fields) {
     }
 
     public boolean required() {
-      return component.isAnnotationPresent(NotNull.class);
+      return component.getAccessor().isAnnotationPresent(NotNull.class);
     }
 
     /** Wire name of the choice that stands in when none is given. */
@@ -146,9 +147,9 @@ public record RecordShape(Class<? extends Record> type, List<Field> fields) {
       return component.isAnnotationPresent(TwelveMonths.class);
     }
 
-    /** Bounds on the length of a list or text. */
+    /** Bounds on the length of a list, map or text. */
     public Optional<Size> size() {
-      return Optional.ofNullable(component.getAnnotation(Size.class));
+      return Optional.ofNullable(component.getAccessor().getAnnotation(Size.class));
     }
 
     /** The field's value in a record. */

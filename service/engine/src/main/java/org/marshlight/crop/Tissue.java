@@ -17,11 +17,19 @@ record Tissue(Matter tops, Matter organs) {
   private static final double HEXOSE_CARBON = carbonShare(6, 12, 6);
 
   static Tissue of(PlantTraits plant, CropCoefficients c) {
+    return of(plant, c, plant.organStarch());
+  }
+
+  /**
+   * The tissue of a plant whose organs hold a stated share of starch.
+   *
+   * @param starch starch in the organs' dry mass
+   */
+  static Tissue of(PlantTraits plant, CropCoefficients c, double starch) {
     double topsOrganic = 1 - plant.topsAsh();
     double organic = 1 - plant.organAsh();
-    double starch = starchShare(plant);
-    double sugar = sugarShare(plant);
-    double rest = organic - starch - sugar;
+    double room = room(plant, starch);
+    double rest = organic - room * (starch + plant.organSugar());
     return new Tissue(
         new Matter(
             0,
@@ -39,8 +47,10 @@ record Tissue(Matter tops, Matter organs) {
             0,
             organic,
             plant.organAsh(),
-            starch * STARCH_COD + sugar * HEXOSE_COD + rest * c.organRestCod(),
-            starch * STARCH_CARBON + sugar * HEXOSE_CARBON + rest * c.organRestCarbon(),
+            room * (starch * STARCH_COD + plant.organSugar() * HEXOSE_COD)
+                + rest * c.organRestCod(),
+            room * (starch * STARCH_CARBON + plant.organSugar() * HEXOSE_CARBON)
+                + rest * c.organRestCarbon(),
             0,
             plant.organNitrogen(),
             0,
@@ -51,17 +61,17 @@ record Tissue(Matter tops, Matter organs) {
 
   /** Starch in the dry mass of organs in autumn. */
   static double starchShare(PlantTraits plant) {
-    return plant.organStarch() * room(plant);
+    return plant.organStarch() * room(plant, plant.organStarch());
   }
 
-  /** Free sugar in the dry mass of organs. */
+  /** Free sugar in the dry mass of organs in autumn. */
   static double sugarShare(PlantTraits plant) {
-    return plant.organSugar() * room(plant);
+    return plant.organSugar() * room(plant, plant.organStarch());
   }
 
-  /** Starch and sugar as a plan may set them cannot fill more than the organic mass. */
-  private static double room(PlantTraits plant) {
-    return Math.min(1, (1 - plant.organAsh()) / (plant.organStarch() + plant.organSugar()));
+  /** Starch and sugar, as a plan may state them, cannot fill more than the organic mass. */
+  static double room(PlantTraits plant, double starch) {
+    return Math.min(1, (1 - plant.organAsh()) / (starch + plant.organSugar()));
   }
 
   /** Organic matter alone: volatile solids, COD and carbon. */

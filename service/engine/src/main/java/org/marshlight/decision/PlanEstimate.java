@@ -2,15 +2,27 @@ package org.marshlight.decision;
 
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.marshlight.compost.CompostEstimate;
 import org.marshlight.contract.Meaning;
+import org.marshlight.crop.CropEstimate;
+import org.marshlight.digester.DigesterEstimate;
+import org.marshlight.ethanol.EthanolEstimate;
 import org.marshlight.loop.Balance;
 import org.marshlight.loop.Closure;
 import org.marshlight.loop.Flow;
+import org.marshlight.loop.LoopRun;
+import org.marshlight.loop.Stage;
 import org.marshlight.loop.StageWorking;
+import org.marshlight.wetland.WetlandEstimate;
 
 /**
  * The figures of a plan; parts that the plan does not have, or that were not asked for, are absent.
  *
+ * @param digester the tank
+ * @param wetland the beds
+ * @param crop what grows on them
+ * @param ethanol fuel alcohol
+ * @param compost the heap
  * @param balances what crossed the border of the loop
  * @param flows every flow, for a diagram
  * @param closure how closed the loop is
@@ -19,9 +31,46 @@ import org.marshlight.loop.StageWorking;
  */
 @Meaning("The figures of a plan; parts that it does not have are absent.")
 public record PlanEstimate(
+    @Meaning("The tank: temperature, gas, stability, sludge, effluent.") DigesterEstimate digester,
+    @Meaning("The beds: quality of the outflow, water, adequacy.") WetlandEstimate wetland,
+    @Meaning("The plants of the beds: biomass, starch, nutrients.") CropEstimate crop,
+    @Meaning("Fuel alcohol: litres, heat, net energy, stillage.") EthanolEstimate ethanol,
+    @Meaning("The heap: mix, heat, hygiene, nutrients returned.") CompostEstimate compost,
     @Meaning("What crossed the border of the loop.") @Size(max = 20) List<Balance> balances,
     @Meaning("Every flow, for a diagram.") @Size(max = 2000) List<Flow> flows,
     @Meaning("How closed the loop is.") @Size(max = 20) List<Closure> closure,
     @Meaning("What is worth building.") @Size(max = 20) List<Verdict> verdicts,
     @Meaning("The steps of each stage, where asked for.") @Size(max = 10)
-        List<StageWorking> working) {}
+        List<StageWorking> working) {
+
+  /** All figures of a chain with its verdicts. */
+  public static PlanEstimate whole(
+      LoopRun run, List<Verdict> verdicts, List<StageWorking> working) {
+    return new PlanEstimate(
+        run.digester() == null ? null : run.digester().estimate(),
+        run.wetland() == null ? null : run.wetland().estimate(),
+        run.crop() == null ? null : run.crop().estimate(),
+        run.ethanol() == null ? null : run.ethanol().estimate(),
+        run.compost() == null ? null : run.compost().estimate(),
+        run.balances(),
+        run.flows(),
+        run.closure(),
+        verdicts,
+        working);
+  }
+
+  /** The figures of one stage of a chain. */
+  public static PlanEstimate of(Stage stage, LoopRun run, List<StageWorking> working) {
+    return new PlanEstimate(
+        stage == Stage.DIGESTER ? run.digester().estimate() : null,
+        stage == Stage.WETLAND ? run.wetland().estimate() : null,
+        stage == Stage.CROP ? run.crop().estimate() : null,
+        stage == Stage.ETHANOL ? run.ethanol().estimate() : null,
+        stage == Stage.COMPOST ? run.compost().estimate() : null,
+        null,
+        null,
+        null,
+        null,
+        working);
+  }
+}

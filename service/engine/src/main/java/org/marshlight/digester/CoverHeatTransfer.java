@@ -52,14 +52,23 @@ public final class CoverHeatTransfer {
   public static double hollandsNusselt(
       @Argument(symbol = "Ra", unit = "1", low = 0, high = 1e10) double rayleigh,
       @Argument(symbol = "b", unit = "rad", low = 0, high = 1.31) double tiltRad) {
-    double effective = rayleigh * FastMath.cos(tiltRad);
-    if (effective <= 1708) {
+    return hollands(rayleigh * FastMath.cos(tiltRad), hollandsTiltTerm(tiltRad));
+  }
+
+  /** The part of Hollands' correlation that hangs on the tilt alone: sin^1.6(1.8 b). */
+  static double hollandsTiltTerm(double tiltRad) {
+    return FastMath.pow(FastMath.sin(1.8 * tiltRad), 1.6);
+  }
+
+  /** Hollands' correlation with the tilt worked in: {@code Ra cos b} and {@code sin^1.6(1.8 b)}. */
+  static double hollands(double rayleighCosTilt, double tiltTerm) {
+    if (rayleighCosTilt <= 1708) {
       return 1;
     }
-    double start = 1 - 1708 / effective;
-    double tilted = 1 - FastMath.pow(FastMath.sin(1.8 * tiltRad), 1.6) * 1708 / effective;
-    double strong = Math.max(0, FastMath.cbrt(effective / 5830) - 1);
-    return 1 + 1.44 * Math.max(0, tilted) * start + strong;
+    double start = 1 - 1708 / rayleighCosTilt;
+    double tilted = Math.max(0, 1 - tiltTerm * 1708 / rayleighCosTilt);
+    double strong = rayleighCosTilt > 5830 ? StrictMath.cbrt(rayleighCosTilt / 5830) - 1 : 0;
+    return 1 + 1.44 * tilted * start + strong;
   }
 
   /** Conductivity of air. */
@@ -90,10 +99,17 @@ public final class CoverHeatTransfer {
       @Argument(symbol = "T_2", unit = "K", low = 100, high = 600) double secondK,
       @Argument(symbol = "eps_1", unit = "1", low = 0.01, high = 1) double firstEmittance,
       @Argument(symbol = "eps_2", unit = "1", low = 0.01, high = 1) double secondEmittance) {
-    return SIGMA
-        * (firstK * firstK + secondK * secondK)
-        * (firstK + secondK)
-        / (1 / firstEmittance + 1 / secondEmittance - 1);
+    return longWave(firstK, secondK, emittanceFactor(firstEmittance, secondEmittance));
+  }
+
+  /** The part of the long-wave exchange that hangs on the surfaces alone: sigma over their sum. */
+  static double emittanceFactor(double firstEmittance, double secondEmittance) {
+    return SIGMA / (1 / firstEmittance + 1 / secondEmittance - 1);
+  }
+
+  /** The long-wave exchange with the surfaces' part worked in. */
+  static double longWave(double firstK, double secondK, double emittanceFactor) {
+    return emittanceFactor * (firstK * firstK + secondK * secondK) * (firstK + secondK);
   }
 
   /** Loss of an outer surface to the wind. */
@@ -123,7 +139,7 @@ public final class CoverHeatTransfer {
       @Argument(symbol = "p_w", unit = "Pa", low = 0, high = 101000) double waterPa,
       @Argument(symbol = "p_g", unit = "Pa", low = 0, high = 101000) double coverPa) {
     double drive = waterK - coverK + (waterPa - coverPa) * waterK / (268_900 - waterPa);
-    return drive > 0 ? 0.884 * FastMath.cbrt(drive) : 0;
+    return drive > 0 ? 0.884 * StrictMath.cbrt(drive) : 0;
   }
 
   /** Heat that vapour carries from warm liquor to a cooler lid. */

@@ -9,7 +9,11 @@ public final class Digester implements EvidenceShelf {
   @Override
   public List<Class<?>> formulas() {
     return List.of(
-        GlazingOptics.class, CoverHeatTransfer.class, GroundCoupling.class, MethaneKinetics.class);
+        GlazingOptics.class,
+        CoverHeatTransfer.class,
+        GroundCoupling.class,
+        PitCoupling.class,
+        MethaneKinetics.class);
   }
 
   @Override

@@ -42,6 +42,9 @@ public record DigesterEstimate(
     @Meaning("Each year between two desludgings.") @Size(max = 20) List<CycleYear> cycle,
     @Meaning("Independent estimates.") @Size(max = 10) List<SecondOpinion> secondOpinions) {
 
+  /** A surface or liquid above this scalds, Cel. */
+  public static final double SCALD_C = 49;
+
   /** Figures by month. */
   @Meaning("Figures of the tank by month.")
   public record Monthly(
@@ -146,6 +149,18 @@ public record DigesterEstimate(
               high = 400,
               meaning = "Lid under full sun with the tank empty; null where there is no glass.")
           Double stagnationTemperatureC,
+      @Quantity(
+              unit = "W/K",
+              low = 0,
+              high = 1e5,
+              meaning = "Steady loss to the ground for each kelvin above its surface.")
+          double groundLossWK,
+      @Quantity(
+              unit = "W/K",
+              low = 0,
+              high = 1e5,
+              meaning = "The same by ISO 13370, which falls short for small pits.")
+          double standardGroundLossWK,
       @Quantity(unit = "m3", low = 0, high = 1e7, meaning = "Methane formed.")
           double methaneProducedNm3,
       @Quantity(unit = "m3", low = 0, high = 1e7, meaning = "Methane that leaves dissolved.")

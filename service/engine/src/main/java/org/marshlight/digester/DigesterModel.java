@@ -113,9 +113,10 @@ public final class DigesterModel {
         effluent,
         matter.pumpedSludge,
         List.copyOf(accounts),
+        cover.kind() == CoverKind.GLAZED ? cover.apertureM2() : 0,
         gas.energy(),
         List.copyOf(notices),
-        DigesterWorking.steps(inputs, geometry, cover, warmth, matter, set));
+        () -> DigesterWorking.steps(inputs, geometry, cover, warmth, matter, set));
   }
 
   private static void aperture(CoverDesign cover, TankGeometry geometry, List<Notice> notices) {

@@ -1,6 +1,7 @@
 package org.marshlight.digester;
 
 import java.util.List;
+import java.util.function.Supplier;
 import org.marshlight.contract.Notice;
 import org.marshlight.evidence.Step;
 import org.marshlight.feed.Account;
@@ -14,18 +15,20 @@ import org.marshlight.feed.WaterStream;
  * @param effluent what leaves for the beds
  * @param sludge what is pumped, mean year
  * @param accounts books of tank and gas store
+ * @param glassM2 glass over the lid; nought without
  * @param gasEnergy energy that entered, left and stayed in the gas store
  * @param notices remarks
- * @param working steps at the design point
+ * @param working works the steps at the design point
  */
 public record DigesterOutcome(
     DigesterEstimate estimate,
     WaterStream effluent,
     Matter sludge,
     List<Account> accounts,
+    double glassM2,
     GasEnergy gasEnergy,
     List<Notice> notices,
-    List<Step> working) {
+    Supplier<List<Step>> working) {
 
   /**
    * Energy of the gas in a year, kWh at net heating value.

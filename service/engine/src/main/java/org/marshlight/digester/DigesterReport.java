@@ -118,6 +118,8 @@ final class DigesterReport {
         warmth.greatestLidC,
         warmth.lidHoursAboveScald,
         stagnation(cover, set),
+        warmth.groundLossWK,
+        warmth.standardGroundLossWK,
         Stoichiometry.methaneOfCodNm3(produced),
         Stoichiometry.methaneOfCodNm3(dissolved),
         Stoichiometry.methaneOfCodNm3(gasPhase * leak),

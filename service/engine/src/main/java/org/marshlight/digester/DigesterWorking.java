@@ -21,7 +21,7 @@ final class DigesterWorking {
       DigestionYear matter,
       CoefficientSet set) {
     List<Step> steps = new ArrayList<>();
-    ground(inputs, geometry, set.bind(HeatCoefficients.class), steps);
+    ground(inputs, geometry, steps);
     if (cover.kind() == CoverKind.GLAZED) {
       glass(cover, set.bind(HeatCoefficients.class), steps);
     }
@@ -39,38 +39,34 @@ final class DigesterWorking {
     return List.copyOf(steps);
   }
 
-  private static void ground(
-      DigesterModel.Inputs inputs, TankGeometry geometry, HeatCoefficients heat, List<Step> steps) {
+  private static void ground(DigesterModel.Inputs inputs, TankGeometry geometry, List<Step> steps) {
     SiteClimate site = inputs.year().site();
     double conductivity = site.soil().conductivityWMK();
-    double resistance = inputs.tank().wallResistanceM2KW() + heat.soilContactResistance();
-    Step dimension =
-        Step.of("digester.characteristic-dimension", geometry.planAreaM2(), geometry.perimeterM());
-    Step floor =
-        Step.of("digester.equivalent-thickness", heat.wallThickness(), conductivity, resistance);
-    Step wall = Step.of("digester.equivalent-thickness", 0, conductivity, resistance);
-    steps.add(dimension);
-    steps.add(floor);
-    steps.add(wall);
-    steps.add(
+    double wetted = geometry.planAreaM2() + geometry.perimeterM() * geometry.liquidDepthM();
+    double surface = wetted + geometry.planAreaM2();
+    double middle = geometry.floorDepthM() - geometry.liquidDepthM() / 2;
+    Step shape = Step.of("digester.pit-shape-factor", wetted, surface, middle);
+    Step steady =
         Step.of(
-            "digester.floor-transmittance",
+            "digester.pit-steady-loss",
+            inputs.tank().wallResistanceM2KW(),
+            wetted,
             conductivity,
-            dimension.value(),
-            floor.value(),
-            geometry.floorDepthM()));
-    steps.add(
-        Step.of(
-            "digester.wall-transmittance",
-            conductivity,
-            geometry.floorDepthM(),
-            floor.value(),
-            wall.value()));
-    steps.add(
+            shape.value());
+    Step penetration =
         Step.of(
             "digester.periodic-penetration-depth",
             conductivity,
-            site.soil().heatCapacityMJM3K() * 1e6));
+            site.soil().heatCapacityMJM3K() * 1e6);
+    double share = steady.value() / (conductivity * shape.value());
+    steps.add(shape);
+    steps.add(steady);
+    steps.add(penetration);
+    steps.add(
+        Step.of("digester.pit-internal-loss", steady.value(), share, surface, penetration.value()));
+    steps.add(
+        Step.of("digester.pit-external-swing", steady.value(), share, middle, penetration.value()));
+    steps.add(Step.of("digester.pit-external-lag", share, middle, penetration.value()));
   }
 
   private static void glass(CoverDesign cover, HeatCoefficients heat, List<Step> steps) {

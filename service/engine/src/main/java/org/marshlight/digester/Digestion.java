@@ -45,6 +45,7 @@ final class Digestion {
 
   private final double[] waterKgDay = new double[Months.COUNT];
   private final double[] fixedSettledKgDay = new double[Months.COUNT];
+  private final double[] settlingSolidsKgDay = new double[Months.COUNT];
   private final double[] fixedDissolvedKgDay = new double[Months.COUNT];
   private final double[] ammoniumKgDay = new double[Months.COUNT];
   private final double[] freePhosphorusKgDay = new double[Months.COUNT];
@@ -138,6 +139,7 @@ final class Digestion {
         Matter day = waste.perDay().get(month);
         waterKgDay[month] += day.waterKg();
         fixedSettledKgDay[month] += day.fixedSolidsKg() * settled;
+        settlingSolidsKgDay[month] += day.totalSolidsKg() * settled;
         fixedDissolvedKgDay[month] += day.fixedSolidsKg() * (1 - settled);
         ammoniumKgDay[month] += day.ammoniumNitrogenKg() + day.nitrateNitrogenKg();
         double bound = day.codKg() > 0 ? coefficients.phosphorusInSolids() : 0;
@@ -219,12 +221,12 @@ final class Digestion {
   private double runDay(int year, int day, int month, DigestionYear result) {
     double sludge = sludgeM3();
     result.greatestSludgeM3 = Math.max(result.greatestSludgeM3, sludge);
-    boolean full = sludge >= coefficients.sludgeFill() * volumeM3;
-    if (full) {
+    double settling = settlingShare(month, sludge);
+    if (settling < 1) {
       result.filledDays++;
     }
     double liquorM3 = Math.max((1 - coefficients.sludgeFill()) * volumeM3, volumeM3 - sludge);
-    feed(month, full);
+    feed(month, settling);
 
     double methanePeople = 0;
     double methaneOther = 0;
@@ -290,22 +292,25 @@ final class Digestion {
     return methane;
   }
 
-  private void feed(int month, boolean full) {
+  /** Share of what would settle today that finds room below the greatest fill. */
+  private double settlingShare(int month, double sludgeM3) {
+    double roomM3 = coefficients.sludgeFill() * volumeM3 - sludgeM3;
+    double settlingM3 = settlingSolidsKgDay[month] / (WATER_KG_M3 * coefficients.sludgeSolids());
+    return settlingM3 <= roomM3 ? 1 : Math.max(0, roomM3 / settlingM3);
+  }
+
+  private void feed(int month, double settling) {
     for (int lump = 0; lump < lumps.count; lump++) {
       double cod = lumps.codKgDay[lump][month];
-      double settled = full ? 0 : cod * lumps.settledShare[lump];
+      double settled = settling * cod * lumps.settledShare[lump];
       double degradable = lumps.degradableShare[lump];
       sludgeDegradable[lump] += settled * degradable;
       sludgeInert[lump] += settled * (1 - degradable);
       liquorDegradable[0][lump] += (cod - settled) * degradable;
       liquorInert[lump] += (cod - settled) * (1 - degradable);
     }
-    if (full) {
-      dissolved.fixedSolids += fixedSettledKgDay[month];
-    } else {
-      sludgeFixed += fixedSettledKgDay[month];
-    }
-    dissolved.fixedSolids += fixedDissolvedKgDay[month];
+    sludgeFixed += settling * fixedSettledKgDay[month];
+    dissolved.fixedSolids += (1 - settling) * fixedSettledKgDay[month] + fixedDissolvedKgDay[month];
     dissolved.ammoniumNitrogen += ammoniumKgDay[month];
     dissolved.phosphorus += freePhosphorusKgDay[month];
     dissolved.potassium += potassiumKgDay[month];

@@ -1,8 +1,8 @@
 package org.marshlight.digester;
 
-import org.apache.commons.math3.util.FastMath;
 import org.marshlight.climate.ClimateYear;
 import org.marshlight.climate.GroundSurface;
+import org.marshlight.climate.GroundTemperature;
 import org.marshlight.contract.Months;
 
 /**
@@ -11,7 +11,7 @@ import org.marshlight.contract.Months;
  */
 final class EarthTop implements Top {
 
-  private final GroundSurface ground;
+  private final double[] surfaceOfDayC = new double[Months.DAYS_PER_YEAR];
   private final double conductanceWK;
 
   private int month;
@@ -19,7 +19,12 @@ final class EarthTop implements Top {
 
   EarthTop(
       ClimateYear year, TankDesign tank, TankGeometry geometry, HeatCoefficients coefficients) {
-    ground = year.site().ground();
+    GroundSurface ground = year.site().ground();
+    for (int day = 0; day < surfaceOfDayC.length; day++) {
+      surfaceOfDayC[day] =
+          GroundTemperature.temperatureC(
+              0, day + 0.5, ground.meanC(), ground.amplitudeK(), ground.coldestDay(), 1);
+    }
     conductanceWK =
         geometry.planAreaM2()
             / (tank.burialDepthM() / year.site().soil().conductivityWMK()
@@ -29,12 +34,7 @@ final class EarthTop implements Top {
   @Override
   public void prepare(int hour, int hourMonth, double lidC) {
     month = hourMonth;
-    double day = hour / 24 + 0.5;
-    environmentC =
-        ground.meanC()
-            - ground.amplitudeK()
-                * FastMath.cos(
-                    2 * FastMath.PI * (day - ground.coldestDay()) / Months.DAYS_PER_YEAR);
+    environmentC = surfaceOfDayC[hour / 24];
   }
 
   @Override

@@ -16,13 +16,13 @@ final class GlazedTop implements Top {
   private static final double STEEPEST_RAD = 1.3;
 
   private final ClimateYear year;
-  private final HeatCoefficients coefficients;
   private final WeatheredSurface surface;
   private final double[] absorbedWM2;
   private final double lidM2;
-  private final double gapM;
-  private final double gapTiltRad;
-  private final double paneTiltRad;
+  private final AirGap lidGap;
+  private final AirGap paneGap;
+  private final double lidFactor;
+  private final double paneFactor;
   private final boolean twoPanes;
   private final double nightM2KW;
   private final double sideWK;
@@ -38,16 +38,20 @@ final class GlazedTop implements Top {
   GlazedTop(
       ClimateYear year, CoverDesign cover, TankGeometry geometry, HeatCoefficients coefficients) {
     this.year = year;
-    this.coefficients = coefficients;
     double tilt = FastMath.toRadians(cover.tiltDeg());
     double glassM2 = cover.apertureM2();
     double slopeM = glassM2 / geometry.lengthM();
     double backM = slopeM * FastMath.sin(tilt);
     double endsM2 = backM * slopeM * FastMath.cos(tilt);
     lidM2 = geometry.planAreaM2();
-    gapM = coefficients.leastGlassGap() + backM / 2;
-    gapTiltRad = Math.min(STEEPEST_RAD, tilt / 2);
-    paneTiltRad = Math.min(STEEPEST_RAD, tilt);
+    lidGap = new AirGap(coefficients.leastGlassGap() + backM / 2, Math.min(STEEPEST_RAD, tilt / 2));
+    lidFactor =
+        CoverHeatTransfer.emittanceFactor(
+            coefficients.lidEmittance(), coefficients.glassEmittance());
+    paneFactor =
+        CoverHeatTransfer.emittanceFactor(
+            coefficients.glassEmittance(), coefficients.glassEmittance());
+    paneGap = new AirGap(coefficients.paneGap(), Math.min(STEEPEST_RAD, tilt));
     twoPanes = cover.layers() > 1;
     nightM2KW = cover.nightResistanceM2KW();
     sideWK = (backM * geometry.lengthM() + endsM2) / cover.enclosureResistanceM2KW();
@@ -63,16 +67,10 @@ final class GlazedTop implements Top {
   public void prepare(int hour, int hourMonth, double lidC) {
     month = hourMonth;
     surface.prepare(hour, month);
-    lidToPaneWM2K = gapConductance(lidC, innerPaneC, coefficients.lidEmittance(), gapM, gapTiltRad);
+    lidToPaneWM2K = across(lidGap, lidC, innerPaneC, lidFactor);
     double resistanceM2KW = surface.areaM2() / (lidM2 * lidToPaneWM2K);
     if (twoPanes) {
-      paneToPaneWM2K =
-          gapConductance(
-              innerPaneC,
-              outerPaneC,
-              coefficients.glassEmittance(),
-              coefficients.paneGap(),
-              paneTiltRad);
+      paneToPaneWM2K = across(paneGap, innerPaneC, outerPaneC, paneFactor);
       resistanceM2KW += 1 / paneToPaneWM2K;
     }
     if (year.extraterrestrialWM2()[hour] <= 0) {
@@ -82,18 +80,10 @@ final class GlazedTop implements Top {
     lidSunW = absorbedWM2[hour] * surface.areaM2();
   }
 
-  private double gapConductance(
-      double belowC, double aboveC, double belowEmittance, double gap, double tiltRad) {
+  private static double across(AirGap gap, double belowC, double aboveC, double factor) {
     double below = belowC + KELVIN;
     double above = aboveC + KELVIN;
-    double nusselt =
-        below > above
-            ? CoverHeatTransfer.hollandsNusselt(
-                CoverHeatTransfer.rayleighNumber(below, above, gap), tiltRad)
-            : 1;
-    return nusselt * CoverHeatTransfer.airConductivityWMK((below + above) / 2) / gap
-        + CoverHeatTransfer.radiationCoefficient(
-            below, above, belowEmittance, coefficients.glassEmittance());
+    return gap.convectionWM2K(below, above) + CoverHeatTransfer.longWave(below, above, factor);
   }
 
   @Override

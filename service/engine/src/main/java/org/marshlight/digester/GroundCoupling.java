@@ -5,8 +5,8 @@ import org.marshlight.evidence.Argument;
 import org.marshlight.evidence.Formula;
 
 /**
- * Heat between a sunk tank and the ground by the heated-basement method of ISO 13370: a steady part
- * for the year's means and a periodic part for the swings about them.
+ * Heat between a sunk tank and the ground by the heated-basement method of ISO 13370, kept as the
+ * second opinion on {@link PitCoupling}.
  */
 public final class GroundCoupling {
 
@@ -105,61 +105,26 @@ public final class GroundCoupling {
     return Math.sqrt(3.15e7 * conductivity / (FastMath.PI * heatCapacity));
   }
 
-  /** Heat that follows a swing inside the tank, through floor or wall. */
-  @Formula(
-      id = "digester.internal-periodic-coefficient",
-      symbol = "H_pi",
-      expression = "A (lambda / d) sqrt(2 / ((1 + delta/d)^2 + 1))",
-      unit = "W/K",
-      meaning = "Heat that follows the year's swing inside, through a floor or wall of an area.",
-      source = "iso-13370",
-      equation = "annex, heated basement, internal part")
-  public static double internalPeriodic(
-      @Argument(symbol = "A", unit = "m2", low = 0, high = 10000) double areaM2,
-      @Argument(symbol = "lambda", unit = "W/(m.K)", low = 0.01, high = 10) double conductivity,
-      @Argument(symbol = "d", unit = "m", low = 0.001, high = 100) double thicknessM,
-      @Argument(symbol = "delta", unit = "m", low = 0.1, high = 20) double penetrationM) {
-    double ratio = 1 + penetrationM / thicknessM;
-    return areaM2 * conductivity / thicknessM * Math.sqrt(2 / (ratio * ratio + 1));
-  }
-
-  /** Heat that follows the swing of the ground's surface. */
-  @Formula(
-      id = "digester.external-periodic-coefficient",
-      symbol = "H_pe",
-      expression =
-          "0.37 P lambda (exp(-z/delta) ln(delta/d_t + 1) + 2 (1 - exp(-z/delta)) ln(delta/d_w + 1))",
-      unit = "W/K",
-      meaning = "Heat that follows the year's swing of the ground's surface.",
-      source = "iso-13370",
-      equation = "annex, heated basement, external part")
-  public static double externalPeriodic(
-      @Argument(symbol = "P", unit = "m", low = 0.1, high = 1000) double perimeterM,
-      @Argument(symbol = "lambda", unit = "W/(m.K)", low = 0.01, high = 10) double conductivity,
-      @Argument(symbol = "z", unit = "m", low = 0, high = 20) double depthM,
-      @Argument(symbol = "d_t", unit = "m", low = 0.001, high = 100) double floorThicknessM,
-      @Argument(symbol = "d_w", unit = "m", low = 0.001, high = 100) double wallThicknessM,
-      @Argument(symbol = "delta", unit = "m", low = 0.1, high = 20) double penetrationM) {
-    double share = FastMath.exp(-depthM / penetrationM);
-    return 0.37
-        * perimeterM
-        * conductivity
-        * (share * FastMath.log(penetrationM / floorThicknessM + 1)
-            + 2 * (1 - share) * FastMath.log(penetrationM / wallThicknessM + 1));
-  }
-
-  /** Months by which the tank's loss lags the coldest surface. */
-  @Formula(
-      id = "digester.external-time-lag",
-      symbol = "beta",
-      expression = "1.5 - 0.42 ln(delta / (d_t + 1))",
-      unit = "mo",
-      meaning = "Months by which the greatest loss lags the coldest ground surface.",
-      source = "iso-13370",
-      equation = "annex, time lag")
-  public static double timeLagMonths(
-      @Argument(symbol = "delta", unit = "m", low = 0.1, high = 20) double penetrationM,
-      @Argument(symbol = "d_t", unit = "m", low = 0.001, high = 100) double floorThicknessM) {
-    return 1.5 - 0.42 * FastMath.log(penetrationM / (floorThicknessM + 1));
+  /**
+   * Steady loss of the wetted floor and walls of a sunk tank by the standard, W/K.
+   *
+   * @param liquidDepthM height of wall that liquor wets
+   * @param floorDepthM from ground surface to floor
+   * @param wallThicknessM thickness of the walls at the ground surface
+   * @param resistance of walls and floor with the outer surface, m2.K/W
+   */
+  static double heatedBasementWK(
+      double floorAreaM2,
+      double perimeterM,
+      double liquidDepthM,
+      double floorDepthM,
+      double wallThicknessM,
+      double resistance,
+      double conductivity) {
+    double floor = equivalentThicknessM(wallThicknessM, conductivity, resistance);
+    double wall = conductivity * resistance;
+    double dimension = characteristicDimensionM(floorAreaM2, perimeterM);
+    return floorAreaM2 * floorTransmittance(conductivity, dimension, floor, floorDepthM)
+        + perimeterM * liquidDepthM * wallTransmittance(conductivity, floorDepthM, floor, wall);
   }
 }

@@ -6,18 +6,22 @@ import org.marshlight.contract.Months;
 /** A year of a tank's temperatures and heat flows. Arrays must not be changed. */
 final class HeatYear {
 
-  /** Above this a surface scalds, Cel. */
-  static final double SCALD_C = 49;
-
   final double[] dailyLiquorC = new double[Months.DAYS_PER_YEAR];
   final double[] monthlyLiquorC = new double[Months.COUNT];
   final double[] monthlyLidC = new double[Months.COUNT];
   final double[] monthlySurfaceC = new double[Months.COUNT];
   final HeatLedger ledger = new HeatLedger();
+  final double groundLossWK;
+  final double standardGroundLossWK;
   double leastLiquorC = Double.POSITIVE_INFINITY;
   double greatestLiquorC = Double.NEGATIVE_INFINITY;
   double greatestLidC = Double.NEGATIVE_INFINITY;
   int lidHoursAboveScald;
+
+  HeatYear(double groundLossWK, double standardGroundLossWK) {
+    this.groundLossWK = groundLossWK;
+    this.standardGroundLossWK = standardGroundLossWK;
+  }
 
   void record(int hour, int month, double liquorC, double lidC, double surfaceC) {
     double share = 1.0 / (24 * Months.days(month));
@@ -28,7 +32,7 @@ final class HeatYear {
     leastLiquorC = Math.min(leastLiquorC, liquorC);
     greatestLiquorC = Math.max(greatestLiquorC, liquorC);
     greatestLidC = Math.max(greatestLidC, lidC);
-    if (lidC > SCALD_C) {
+    if (lidC > DigesterEstimate.SCALD_C) {
       lidHoursAboveScald++;
     }
   }

@@ -1,7 +1,6 @@
 package org.marshlight.digester;
 
 import org.marshlight.climate.ClimateYear;
-import org.marshlight.climate.ReferenceEvapotranspiration;
 import org.marshlight.contract.Months;
 
 /**
@@ -21,12 +20,17 @@ final class TankHeat {
   static final double WATER_KG_M3 = 1000;
 
   private static final int MOST_YEARS = 40;
-  private static final double PERIODIC_K = 1e-7;
+
+  /** Day from which the year is run once for a start, 1 October. */
+  private static final int WARM_UP_FROM_DAY = 273;
+
+  private static final double PERIODIC_K = 1e-5;
 
   private final ClimateYear year;
   private final Top top;
   private final GroundExchange ground;
-  private final HeatCoefficients coefficients;
+  private final AirGap gasSpace;
+  private final double gasSpaceFactor;
   private final double planM2;
   private final double lidResistanceM2KW;
   private final double lidWK;
@@ -54,7 +58,10 @@ final class TankHeat {
       double[] inflowKgDay,
       double[] inflowC) {
     this.year = year;
-    this.coefficients = coefficients;
+    this.gasSpace = new AirGap(coefficients.gasSpaceHeight(), 0);
+    this.gasSpaceFactor =
+        CoverHeatTransfer.emittanceFactor(
+            coefficients.gasSpaceEmittance(), coefficients.gasSpaceEmittance());
     this.inflowC = inflowC;
     this.top =
         switch (cover.kind()) {
@@ -74,37 +81,41 @@ final class TankHeat {
 
   /**
    * Repeats the year until it ends as it began and its mean liquor temperature is the one that the
-   * ground's steady part was given; the mean is found by secants, as the year is near linear in it.
+   * ground's steady part was given. The last months are run first, for a start near the truth; the
+   * mean is then found by Newton's method with the slope of a year of constant conductances.
    */
   HeatYear periodicYear() {
     double guess = Months.mean(year.site().airC());
     lidC = guess;
     liquorC = guess;
     undersideC = guess;
-    HeatYear result = null;
-    double earlierGuess = 0;
-    double earlierError = 0;
+    HeatYear result = run(WARM_UP_FROM_DAY, guess);
+    guess += liquorAboveAirK(result);
+    double lossWK = ground.internalWK() + Months.mean(inflowWK);
     for (int pass = 0; pass < MOST_YEARS; pass++) {
       double startC = liquorC;
-      result = run(guess);
+      result = run(0, guess);
       double error = result.meanLiquorC() - guess;
       if (Math.abs(error) < PERIODIC_K && Math.abs(liquorC - startC) < PERIODIC_K) {
         return result;
       }
-      double next = result.meanLiquorC();
-      if (pass >= 2 && Math.abs(error - earlierError) > 1e-12) {
-        next = guess - error * (guess - earlierGuess) / (error - earlierError);
-      }
-      earlierGuess = guess;
-      earlierError = error;
-      guess = next;
+      guess += error / (1 + (ground.steadyWK() - ground.internalWK()) / lossWK);
     }
     return result;
   }
 
-  private HeatYear run(double liquorMeanC) {
-    HeatYear result = new HeatYear();
-    for (int day = 0; day < Months.DAYS_PER_YEAR; day++) {
+  /** How much warmer than the air the liquor was over the days of the warm-up. */
+  private double liquorAboveAirK(HeatYear warmUp) {
+    double sum = 0;
+    for (int day = WARM_UP_FROM_DAY; day < Months.DAYS_PER_YEAR; day++) {
+      sum += warmUp.dailyLiquorC[day] - year.dailyAirC()[day];
+    }
+    return sum / (Months.DAYS_PER_YEAR - WARM_UP_FROM_DAY);
+  }
+
+  private HeatYear run(int fromDay, double liquorMeanC) {
+    HeatYear result = new HeatYear(ground.steadyWK(), ground.standardWK());
+    for (int day = fromDay; day < Months.DAYS_PER_YEAR; day++) {
       double groundBaseW = ground.baseLossW(liquorMeanC, day + 0.5);
       for (int hour = 24 * day; hour < 24 * day + 24; hour++) {
         step(hour, monthOfDay[day], groundBaseW, result);
@@ -145,15 +156,12 @@ final class TankHeat {
   private double gasSpaceWM2K() {
     double water = liquorC + KELVIN;
     double lid = undersideC + KELVIN;
-    double radiation =
-        CoverHeatTransfer.radiationCoefficient(
-            water, lid, coefficients.gasSpaceEmittance(), coefficients.gasSpaceEmittance());
+    double radiation = CoverHeatTransfer.longWave(water, lid, gasSpaceFactor);
     if (water - lid < 1e-6) {
-      return radiation
-          + CoverHeatTransfer.airConductivityWMK((water + lid) / 2) / coefficients.gasSpaceHeight();
+      return radiation + gasSpace.convectionWM2K(water, lid);
     }
-    double waterPa = 1000 * ReferenceEvapotranspiration.saturationVapourPressureKPa(liquorC);
-    double lidPa = 1000 * ReferenceEvapotranspiration.saturationVapourPressureKPa(undersideC);
+    double waterPa = VapourPressureTable.pascal(liquorC);
+    double lidPa = VapourPressureTable.pascal(undersideC);
     double convection = CoverHeatTransfer.dunkleConvection(water, lid, waterPa, lidPa);
     return radiation
         + convection

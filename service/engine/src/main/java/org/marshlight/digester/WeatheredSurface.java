@@ -12,7 +12,7 @@ final class WeatheredSurface {
   private final ClimateYear year;
   private final double areaM2;
   private final double skyView;
-  private final double emittance;
+  private final double emittanceFactor;
   private final double[] windWM2K = new double[Months.COUNT];
 
   private int month;
@@ -20,6 +20,7 @@ final class WeatheredSurface {
   private double skyC;
   private double toAirWM2K;
   private double toSkyWM2K;
+  private double environmentC;
   private double surfaceC;
 
   /**
@@ -31,7 +32,7 @@ final class WeatheredSurface {
     this.year = year;
     this.areaM2 = areaM2;
     this.skyView = skyView;
-    this.emittance = coefficients.glassEmittance();
+    this.emittanceFactor = CoverHeatTransfer.emittanceFactor(coefficients.glassEmittance(), 1);
     for (int m = 0; m < Months.COUNT; m++) {
       double wind = ReferenceEvapotranspiration.windAt2M(year.site().windMS()[m], 10);
       windWM2K[m] = CoverHeatTransfer.windCoefficient(coefficients.windShelter() * wind);
@@ -44,9 +45,10 @@ final class WeatheredSurface {
     airC = year.airC()[hour];
     skyC = year.skyC()[hour];
     double radiation =
-        CoverHeatTransfer.radiationCoefficient(surfaceC + KELVIN, skyC + KELVIN, emittance, 1);
+        CoverHeatTransfer.longWave(surfaceC + KELVIN, skyC + KELVIN, emittanceFactor);
     toAirWM2K = windWM2K[month] + radiation * (1 - skyView);
     toSkyWM2K = radiation * skyView;
+    environmentC = (toAirWM2K * airC + toSkyWM2K * skyC) / (toAirWM2K + toSkyWM2K);
   }
 
   /** Heat to air and sky for each kelvin, W/(m2.K). */
@@ -56,7 +58,7 @@ final class WeatheredSurface {
 
   /** Temperature between air and sky to which the surface loses, Cel. */
   double environmentC() {
-    return (toAirWM2K * airC + toSkyWM2K * skyC) / coefficientWM2K();
+    return environmentC;
   }
 
   double airC() {

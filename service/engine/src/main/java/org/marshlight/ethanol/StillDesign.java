@@ -12,6 +12,8 @@ import org.marshlight.contract.Usual;
  * @param refluxRatio reflux to distillate, mole for mole
  * @param runs times that a pot distils its own distillate, the first run included
  * @param feedHeatRecoveredFraction share of the stillage's heat that preheats the feed
+ * @param targetStrengthPercentVol strength that is asked of the still; none if not given, and then
+ *     the strength is a result alone
  */
 @Meaning("The still.")
 public record StillDesign(
@@ -43,4 +45,12 @@ public record StillDesign(
             high = 0.95,
             meaning = "Share of the stillage's heat that preheats the feed.",
             usual = "ethanol.default.feed-heat-recovered")
-        Double feedHeatRecoveredFraction) {}
+        Double feedHeatRecoveredFraction,
+    @Quantity(
+            unit = "%{vol}",
+            low = 1,
+            high = 97,
+            meaning =
+                "Strength asked of the still, below that of the azeotrope; if not given, strength"
+                    + " is a result alone.")
+        Double targetStrengthPercentVol) {}

@@ -65,6 +65,20 @@ public final class CoefficientBook {
     return central;
   }
 
+  /**
+   * The coefficient records of a package's models.
+   *
+   * @param packageName last name of the package, for instance {@code digester}
+   */
+  public static List<Class<? extends Record>> recordsOf(String packageName) {
+    for (EvidenceShelf shelf : EvidenceShelves.all()) {
+      if (shelf.getClass().getPackageName().equals("org.marshlight." + packageName)) {
+        return shelf.coefficientRecords();
+      }
+    }
+    return List.of();
+  }
+
   private static CoefficientBook load() {
     Map<String, CoefficientRow> byId = new TreeMap<>();
     for (EvidenceShelf shelf : EvidenceShelves.all()) {

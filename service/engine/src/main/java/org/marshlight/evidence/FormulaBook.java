@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Faults;
 import org.marshlight.contract.Nearest;
+import org.marshlight.contract.Pointer;
 
 /** Every formula of the engine, by id; each can be worked for given inputs. */
 public final class FormulaBook {
@@ -74,7 +75,7 @@ public final class FormulaBook {
   private static List<Fault> faults(FormulaEntry entry, Map<String, Double> inputs) {
     List<Fault> faults = new ArrayList<>();
     for (FormulaEntry.Parameter parameter : entry.parameters()) {
-      String pointer = "/inputs/" + parameter.name();
+      String pointer = Pointer.child("/inputs", parameter.name());
       String allowed = parameter.low() + " to " + parameter.high() + " " + parameter.unit();
       Double value = inputs.get(parameter.name());
       if (value == null) {
@@ -102,7 +103,7 @@ public final class FormulaBook {
         faults.add(
             Fault.of(
                 "evidence.input-unknown",
-                "/inputs/" + input.getKey(),
+                Pointer.child("/inputs", input.getKey()),
                 input.getValue(),
                 String.join(", ", known),
                 "nearest",

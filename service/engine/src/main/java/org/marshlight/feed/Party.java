@@ -33,6 +33,7 @@ public final class Party {
   public static final String GAS_STORE = "gas-store";
   public static final String STILL = "still";
   public static final String HEAP = "heap";
+  public static final String GREYWATER_SOAKAGE = "greywater-soakage";
 
   private Party() {}
 

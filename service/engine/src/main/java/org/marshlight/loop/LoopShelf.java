@@ -8,6 +8,6 @@ public final class LoopShelf implements EvidenceShelf {
 
   @Override
   public List<Class<? extends Record>> coefficientRecords() {
-    return List.of(PlanLimits.class);
+    return List.of(PlanLimits.class, EffluentCoefficients.class);
   }
 }

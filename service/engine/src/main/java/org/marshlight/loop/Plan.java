@@ -16,6 +16,7 @@ import org.marshlight.ethanol.FuelDesign;
 import org.marshlight.feed.FeedDesign;
 import org.marshlight.feed.PeopleDesign;
 import org.marshlight.wetland.BedDesign;
+import org.marshlight.wetland.DiversionDesign;
 import org.marshlight.wetland.WaterUse;
 
 /**
@@ -31,6 +32,7 @@ import org.marshlight.wetland.WaterUse;
  * @param gas how the gas is kept and used
  * @param beds planted beds in the order of the flow
  * @param waterUse what the outflow is for
+ * @param diversion valve past the beds
  * @param fuel how fuel alcohol is made
  * @param compost the heap
  * @param routes where streams go that have a choice
@@ -50,7 +52,8 @@ public record Plan(
     @Valid @Meaning("How the gas is kept and used.") GasDesign gas,
     @Size(max = 8) @Meaning("Planted beds in the order of the flow.")
         List<@NotNull @Valid BedDesign> beds,
-    @Meaning("What the outflow is for.") WaterUse waterUse,
+    @Meaning("What the beds' outflow is for; irrigation if not given.") WaterUse waterUse,
+    @Valid @Meaning("Three-way valve past the beds; none if not given.") DiversionDesign diversion,
     @Valid @Meaning("How fuel alcohol is made.") FuelDesign fuel,
     @Valid @Meaning("The heap.") CompostDesign compost,
     @Valid @Meaning("Where streams go that have a choice.") RoutesDesign routes,

@@ -16,6 +16,7 @@ import java.util.TreeMap;
 import org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Nearest;
+import org.marshlight.contract.Pointer;
 import org.marshlight.contract.Quantity;
 import org.marshlight.contract.RecordShape;
 import org.marshlight.contract.Sentences;
@@ -168,7 +169,7 @@ public final class PlanCheck {
     CoefficientBook book = CoefficientBook.standard();
     overrides.forEach(
         (id, value) -> {
-          String pointer = "/coefficients/" + escaped(id);
+          String pointer = Pointer.child("/coefficients", id);
           CoefficientRow row = book.find(id).orElse(null);
           if (row == null) {
             List<String> ids = book.rows().stream().map(CoefficientRow::id).toList();
@@ -204,22 +205,18 @@ public final class PlanCheck {
   }
 
   private static String pointer(Path path) {
-    StringBuilder pointer = new StringBuilder();
+    String pointer = Pointer.ROOT;
     for (Path.Node node : path) {
       if (node.isInIterable() && node.getIndex() != null) {
-        pointer.append('/').append(node.getIndex());
+        pointer = Pointer.child(pointer, node.getIndex());
       } else if (node.isInIterable() && node.getKey() != null) {
-        pointer.append('/').append(escaped(node.getKey().toString()));
+        pointer = Pointer.child(pointer, node.getKey().toString());
       }
       if (node.getName() != null && !node.getName().startsWith("<")) {
-        pointer.append('/').append(escaped(node.getName()));
+        pointer = Pointer.child(pointer, node.getName());
       }
     }
-    return pointer.toString();
-  }
-
-  private static String escaped(String name) {
-    return name.replace("~", "~0").replace("/", "~1");
+    return pointer;
   }
 
   private static String lastName(String pointer) {

@@ -5,6 +5,7 @@ import java.util.List;
 import org.marshlight.climate.NormalsCheck;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Sentences;
+import org.marshlight.contract.WireName;
 import org.marshlight.digester.GasPurpose;
 import org.marshlight.digester.GasUse;
 import org.marshlight.evidence.CoefficientBook;
@@ -35,34 +36,38 @@ final class PlanRules {
     return faults;
   }
 
-  /** What a stage needs and the plan does not have. */
+  /** What a stage needs and the plan does not have, or has twice. */
   static List<Fault> faults(Plan plan, Stage stage) {
     List<Fault> faults = new ArrayList<>();
-    GivenDesign given = plan.given();
-    boolean water = plan.tank() != null || (given != null && given.effluent() != null);
-    boolean harvest = beds(plan) || (given != null && given.harvest() != null);
+    GivenDesign given = plan.given() == null ? new GivenDesign(null, null, null) : plan.given();
+    boolean beds = plan.beds() != null && !plan.beds().isEmpty();
+    boolean water = plan.tank() != null || given.effluent() != null;
+    boolean harvest = beds || given.harvest() != null;
+    boolean growsHarvest = beds && given.harvest() == null;
     switch (stage) {
       case DIGESTER -> need(plan.tank() != null, "tank", stage, faults);
       case WETLAND, CROP -> {
-        need(beds(plan), "beds", stage, faults);
+        need(beds, "beds", stage, faults);
         need(water, "tank", stage, faults);
       }
       case ETHANOL -> {
         need(plan.fuel() != null, "fuel", stage, faults);
         need(harvest, "beds", stage, faults);
-        need(!beds(plan) || water || !harvest, "tank", stage, faults);
+        need(!growsHarvest || water, "tank", stage, faults);
       }
-      case COMPOST -> need(plan.compost() != null, "compost", stage, faults);
+      case COMPOST -> {
+        need(plan.compost() != null, "compost", stage, faults);
+        need(!growsHarvest || water, "tank", stage, faults);
+      }
       case LOOP -> {
-        need(!beds(plan) || water, "tank", stage, faults);
-        need(plan.fuel() == null || harvest, "beds", stage, faults);
+        need(!growsHarvest || water, "tank", stage, faults);
+        need(plan.fuel() == null || harvest || given.stillage() != null, "beds", stage, faults);
+        notBoth(plan.tank() != null && given.effluent() != null, "tank", faults);
+        notBoth(beds && given.harvest() != null, "beds", faults);
+        notBoth(plan.fuel() != null && given.stillage() != null, "fuel", faults);
       }
     }
     return faults;
-  }
-
-  private static boolean beds(Plan plan) {
-    return plan.beds() != null && !plan.beds().isEmpty();
   }
 
   private static void need(boolean there, String section, Stage stage, List<Fault> faults) {
@@ -76,7 +81,20 @@ final class PlanRules {
               "section",
               section,
               "stage",
-              org.marshlight.contract.WireName.of(stage)));
+              WireName.of(stage)));
+    }
+  }
+
+  private static void notBoth(boolean both, String section, List<Fault> faults) {
+    if (both) {
+      faults.add(
+          Fault.of(
+              "loop.given-and-section",
+              "/" + section,
+              null,
+              "the section, or what stands in for it under given",
+              "section",
+              section));
     }
   }
 

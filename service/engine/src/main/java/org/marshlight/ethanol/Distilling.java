@@ -1,0 +1,38 @@
+package org.marshlight.ethanol;
+
+/**
+ * A year's distilling and its heat.
+ *
+ * @param separation what the still makes
+ * @param ethanolKg ethanol that reaches the fuel tank
+ * @param waterKg water that reaches it
+ * @param mashKWh heat that cooks the mash
+ * @param mashReusedKWh part of it that warms the next mash
+ * @param vesselLossKWh heat lost from the vessels
+ * @param processKWh heat delivered to mash and still
+ * @param firedKWh energy of the source that gives it
+ * @param fuelKWh net heating value of the product as made
+ * @param netKWh what is left of it after the source's energy and bought electricity
+ */
+record Distilling(
+    Separation separation,
+    double ethanolKg,
+    double waterKg,
+    double mashKWh,
+    double mashReusedKWh,
+    double vesselLossKWh,
+    double processKWh,
+    double firedKWh,
+    double fuelKWh,
+    double netKWh) {
+
+  /** Ethanol whose vapour is lost on the way, kg. */
+  double lostEthanolKg() {
+    return separation.ethanolKg() - ethanolKg;
+  }
+
+  /** Water lost with it, kg. */
+  double lostWaterKg() {
+    return separation.waterKg() - waterKg;
+  }
+}

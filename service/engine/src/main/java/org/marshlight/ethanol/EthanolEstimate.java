@@ -1,0 +1,413 @@
+package org.marshlight.ethanol;
+
+import jakarta.validation.constraints.Size;
+import org.marshlight.contract.Meaning;
+import org.marshlight.contract.Quantity;
+
+/**
+ * Fuel alcohol of a year, the heat it takes and what else the mash would give.
+ *
+ * @param annual headline figures
+ * @param mash mash and beer
+ * @param still what the still makes
+ * @param heat where the heat goes and where it comes from
+ * @param target what a column needs for fuel strength from this beer
+ * @param stillage what is left
+ * @param instead what the same organs would give otherwise
+ */
+@Meaning("Fuel alcohol of a year, the heat it takes and what else the mash would give.")
+public record EthanolEstimate(
+    @Meaning("Headline figures.") Annual annual,
+    @Meaning("Mash and beer.") MashFigures mash,
+    @Meaning("What the still makes.") StillFigures still,
+    @Meaning("Where the heat goes and where it comes from.") HeatFigures heat,
+    @Meaning("What a column needs for fuel strength from this beer; null without alcohol.")
+        Target target,
+    @Meaning("What is left.") StillageFigures stillage,
+    @Meaning("What the same organs would give otherwise; one or the other, never beside the fuel.")
+        Instead instead) {
+
+  /**
+   * Headline figures.
+   *
+   * @param ethanolL pure ethanol in the product, at 20 Cel
+   * @param processHeatKWh heat delivered to mash and still
+   * @param fuelEnergyKWh net heating value of the product as made, its water included
+   * @param netEnergyKWh fuel energy less the source's energy for the heat and bought electricity
+   */
+  @Meaning("Headline figures of the fuel alcohol.")
+  public record Annual(
+      @Quantity(
+              unit = "L",
+              low = 0,
+              high = 1e9,
+              meaning = "Pure ethanol in the product, as volume at 20 Cel.")
+          double ethanolL,
+      @Quantity(unit = "kW.h", low = 0, high = 1e10, meaning = "Heat delivered to mash and still.")
+          double processHeatKWh,
+      @Quantity(
+              unit = "kW.h",
+              low = 0,
+              high = 1e10,
+              meaning =
+                  "Net heating value of the product as made, its water included; nought where the"
+                      + " water takes more than the alcohol gives.")
+          double fuelEnergyKWh,
+      @Quantity(
+              unit = "kW.h",
+              low = -1e11,
+              high = 1e10,
+              meaning =
+                  "Fuel energy, less process heat over the efficiency of its source, less other"
+                      + " bought energy.")
+          double netEnergyKWh) {}
+
+  /**
+   * Mash and beer.
+   *
+   * @param organsFreshKg storage organs mashed, as lifted
+   * @param organsDryKg their dry mass
+   * @param starchKg starch in them
+   * @param sugarKg free sugar in them, as hexose
+   * @param addedWaterKg water added
+   * @param maltKg malt bought
+   * @param enzymesKg enzymes bought
+   * @param yeastKg dry yeast bought
+   * @param glucoseKg sugar that comes into the liquid, as glucose
+   * @param fromMaltFraction share of that sugar that the bought malt brings
+   * @param ethanolKg ethanol of the beer
+   * @param carbonDioxideKg carbon dioxide set free
+   * @param beerStrengthPercentVol strength of the beer's liquid
+   * @param limitPercentVol strength that the yeast bears
+   * @param breakEvenStrengthPercentVol strength at which this plan's net energy is nought
+   */
+  @Meaning("Mash and beer.")
+  public record MashFigures(
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Storage organs mashed, as lifted.")
+          double organsFreshKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Dry mass of the organs mashed.")
+          double organsDryKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Starch in the organs mashed.")
+          double starchKg,
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = 1e9,
+              meaning = "Free sugar in the organs mashed, as hexose.")
+          double sugarKg,
+      @Quantity(unit = "kg", low = 0, high = 1e10, meaning = "Water added to the mash.")
+          double addedWaterKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Malt bought.") double maltKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Enzyme preparations bought.")
+          double enzymesKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Dry yeast bought.") double yeastKg,
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = 1e9,
+              meaning = "Sugar that comes into the liquid, as glucose.")
+          double glucoseKg,
+      @Quantity(
+              unit = "1",
+              low = 0,
+              high = 1,
+              meaning = "Share of that sugar that the bought malt brings; null without sugar.")
+          Double fromMaltFraction,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Ethanol of the beer.")
+          double ethanolKg,
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = 1e9,
+              meaning = "Carbon dioxide set free; heavy, and deadly in closed rooms.")
+          double carbonDioxideKg,
+      @Quantity(
+              unit = "%{vol}",
+              low = 0,
+              high = 100,
+              meaning = "Strength of the beer's liquid; null without alcohol.")
+          Double beerStrengthPercentVol,
+      @Quantity(unit = "%{vol}", low = 0, high = 100, meaning = "Strength that the yeast bears.")
+          double limitPercentVol,
+      @Quantity(
+              unit = "%{vol}",
+              low = 0,
+              high = 100,
+              meaning =
+                  "Strength of beer at which this plan's net energy is nought; null where no"
+                      + " strength that the yeast bears is enough.")
+          Double breakEvenStrengthPercentVol) {}
+
+  /**
+   * What the still makes.
+   *
+   * @param kind pot or column
+   * @param productL product as made, at 20 Cel
+   * @param productStrengthPercentVol its strength
+   * @param recoveredFraction ethanol in the product over ethanol in the beer
+   * @param lostVapourL pure ethanol lost to the air
+   * @param heatingValueMJL net heating value of a litre of the product
+   * @param flashPointC temperature at which the vapour over the product can be lit
+   */
+  @Meaning("What the still makes.")
+  public record StillFigures(
+      @Meaning("Pot or column.") StillKind kind,
+      @Quantity(unit = "L", low = 0, high = 1e9, meaning = "Product as made, at 20 Cel.")
+          double productL,
+      @Quantity(
+              unit = "%{vol}",
+              low = 0,
+              high = 100,
+              meaning = "Strength of the product; null if there is none.")
+          Double productStrengthPercentVol,
+      @Quantity(
+              unit = "1",
+              low = 0,
+              high = 1,
+              meaning = "Ethanol in the product over ethanol in the beer; null without alcohol.")
+          Double recoveredFraction,
+      @Quantity(
+              unit = "L",
+              low = 0,
+              high = 1e9,
+              meaning = "Pure ethanol lost to the air as vapour.")
+          double lostVapourL,
+      @Quantity(
+              unit = "MJ/L",
+              low = -3,
+              high = 25,
+              meaning = "Net heating value of a litre of the product; null if there is none.")
+          Double heatingValueMJL,
+      @Quantity(
+              unit = "Cel",
+              low = -10,
+              high = 100,
+              meaning =
+                  "Temperature at which the vapour over the product can be lit; null if there is"
+                      + " no product of at least 2 % vol.")
+          Double flashPointC) {}
+
+  /**
+   * Where the heat goes and where it comes from.
+   *
+   * @param mashKWh heat that cooks the mash
+   * @param mashReusedKWh part of it that warms the next mash
+   * @param feedKWh heat that brings the beer to the boil
+   * @param recoveredKWh part of it that the stillage gives back
+   * @param boilUpKWh heat of the vapour, reflux included
+   * @param refluxKWh part of the boil-up that goes into reflux
+   * @param vesselLossKWh heat lost from the vessels
+   * @param source id of the fuel
+   * @param sourceEfficiency heat delivered over the fuel's net heating value
+   * @param sourceEnergyKWh energy of the fuel
+   * @param cutOrBoughtKWh part of it that is cut or bought
+   * @param ownGasOrSunKWh part of it that is the plan's own gas or sun
+   * @param sourceKg mass of the fuel
+   * @param sourceL volume of the fuel
+   * @param electricityKWh electricity bought for chopping and pumping
+   * @param heatPerLitreMJL process heat for each litre of pure ethanol
+   * @param energyRatio fuel energy over the energy of source and electricity
+   */
+  @Meaning("Where the heat goes and where it comes from.")
+  public record HeatFigures(
+      @Quantity(unit = "kW.h", low = 0, high = 1e10, meaning = "Heat that cooks the mash.")
+          double mashKWh,
+      @Quantity(
+              unit = "kW.h",
+              low = 0,
+              high = 1e10,
+              meaning = "Part of the mash's heat that warms the next mash.")
+          double mashReusedKWh,
+      @Quantity(
+              unit = "kW.h",
+              low = 0,
+              high = 1e10,
+              meaning = "Heat that brings the beer to the boil.")
+          double feedKWh,
+      @Quantity(
+              unit = "kW.h",
+              low = 0,
+              high = 1e10,
+              meaning = "Part of the feed's heat that the stillage gives back.")
+          double recoveredKWh,
+      @Quantity(
+              unit = "kW.h",
+              low = 0,
+              high = 1e10,
+              meaning = "Heat of the vapour that rises in the still, reflux included.")
+          double boilUpKWh,
+      @Quantity(
+              unit = "kW.h",
+              low = 0,
+              high = 1e10,
+              meaning = "Part of the boil-up that goes into reflux.")
+          double refluxKWh,
+      @Quantity(unit = "kW.h", low = 0, high = 1e10, meaning = "Heat lost from the vessels.")
+          double vesselLossKWh,
+      @Meaning("Id of the fuel that gives the heat.") @Size(max = 60) String source,
+      @Quantity(
+              unit = "1",
+              low = 0,
+              high = 1,
+              meaning = "Heat delivered over the fuel's net heating value.")
+          double sourceEfficiency,
+      @Quantity(
+              unit = "kW.h",
+              low = 0,
+              high = 1e11,
+              meaning = "Net heating value of the fuel burnt under mash and still.")
+          double sourceEnergyKWh,
+      @Quantity(
+              unit = "kW.h",
+              low = 0,
+              high = 1e11,
+              meaning = "Part of the source's energy that is cut or bought.")
+          double cutOrBoughtKWh,
+      @Quantity(
+              unit = "kW.h",
+              low = 0,
+              high = 1e11,
+              meaning = "Part of the source's energy that is the plan's own gas or the sun.")
+          double ownGasOrSunKWh,
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = 1e10,
+              meaning = "Mass of the fuel burnt; null where it has none.")
+          Double sourceKg,
+      @Quantity(
+              unit = "L",
+              low = 0,
+              high = 1e10,
+              meaning = "Volume of the fuel burnt; null where it is not liquid.")
+          Double sourceL,
+      @Quantity(
+              unit = "kW.h",
+              low = 0,
+              high = 1e9,
+              meaning = "Electricity bought for chopping and pumping.")
+          double electricityKWh,
+      @Quantity(
+              unit = "MJ/L",
+              low = 0,
+              high = 1e6,
+              meaning = "Process heat for each litre of pure ethanol; null without alcohol.")
+          Double heatPerLitreMJL,
+      @Quantity(
+              unit = "1",
+              low = 0,
+              high = 1e6,
+              meaning =
+                  "Fuel energy over the energy of heat source and electricity; null where nothing"
+                      + " is spent.")
+          Double energyRatio) {}
+
+  /**
+   * What a column needs for a strength from this beer.
+   *
+   * @param strengthPercentVol the strength: the plan's own, else that of a usual fuel
+   * @param leastRefluxRatio reflux below which no number of plates is enough
+   * @param leastPlates theoretical plates at total reflux, reboiler not counted
+   * @param platesAtReflux theoretical plates at the plan's reflux ratio
+   */
+  @Meaning("What a column needs for a strength from this beer.")
+  public record Target(
+      @Quantity(
+              unit = "%{vol}",
+              low = 0,
+              high = 100,
+              meaning = "The strength asked for: the plan's own, else that of a usual fuel.")
+          double strengthPercentVol,
+      @Quantity(
+              unit = "1",
+              low = 0,
+              high = 1e6,
+              meaning = "Reflux ratio below which no number of plates is enough.")
+          double leastRefluxRatio,
+      @Quantity(
+              unit = "1",
+              low = 0,
+              high = 1e4,
+              meaning = "Theoretical plates at total reflux, reboiler not counted.")
+          double leastPlates,
+      @Quantity(
+              unit = "1",
+              low = 0,
+              high = 1e4,
+              meaning =
+                  "Theoretical plates at the plan's reflux ratio, reboiler not counted; null where"
+                      + " that ratio is too low.")
+          Double platesAtReflux) {}
+
+  /**
+   * What is left.
+   *
+   * @param freshKg its mass
+   * @param volumeL its volume
+   * @param totalSolidsFraction its dry share
+   * @param codKg its chemical oxygen demand
+   * @param nitrogenKg its nitrogen
+   * @param phosphorusKg its phosphorus
+   * @param potassiumKg its potassium
+   * @param ethanolKg alcohol left in it
+   * @param perLitreOfEthanol its volume over that of the ethanol made
+   */
+  @Meaning("What the still leaves; it holds all minerals of the harvest that was mashed.")
+  public record StillageFigures(
+      @Quantity(unit = "kg", low = 0, high = 1e10, meaning = "Mass of the stillage.")
+          double freshKg,
+      @Quantity(unit = "L", low = 0, high = 1e10, meaning = "Volume of the stillage.")
+          double volumeL,
+      @Quantity(
+              unit = "1",
+              low = 0,
+              high = 1,
+              meaning = "Dry share of its mass, alcohol counted as dry; null if there is none.")
+          Double totalSolidsFraction,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Chemical oxygen demand.") double codKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Nitrogen.") double nitrogenKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Phosphorus.") double phosphorusKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Potassium.") double potassiumKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Alcohol left in it.") double ethanolKg,
+      @Quantity(
+              unit = "1",
+              low = 0,
+              high = 1e6,
+              meaning = "Its volume over that of the pure ethanol made; null without alcohol.")
+          Double perLitreOfEthanol) {}
+
+  /**
+   * What the same organs would give otherwise.
+   *
+   * @param methaneNm3 methane if they went to the tank
+   * @param methaneEnergyKWh its net heating value
+   * @param compostDryKg dry compost if they went to the heap
+   * @param compostNitrogenKg nitrogen of that compost
+   * @param compostPhosphorusKg phosphorus of that compost
+   * @param compostPotassiumKg potassium of that compost
+   */
+  @Meaning("What the same organs would give otherwise.")
+  public record Instead(
+      @Quantity(
+              unit = "m3",
+              low = 0,
+              high = 1e9,
+              meaning =
+                  "Methane at 0 Cel and 101.325 kPa if the organs went to the tank and time and"
+                      + " warmth sufficed.")
+          double methaneNm3,
+      @Quantity(unit = "kW.h", low = 0, high = 1e10, meaning = "Net heating value of that methane.")
+          double methaneEnergyKWh,
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = 1e9,
+              meaning = "Dry compost if the organs went to the heap.")
+          double compostDryKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Nitrogen of that compost.")
+          double compostNitrogenKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Phosphorus of that compost.")
+          double compostPhosphorusKg,
+      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Potassium of that compost.")
+          double compostPotassiumKg) {}
+}

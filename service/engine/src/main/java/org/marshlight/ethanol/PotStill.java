@@ -1,0 +1,61 @@
+package org.marshlight.ethanol;
+
+/**
+ * A batch pot without plates, boiled until its residue is weak; it may distil its own distillate.
+ */
+final class PotStill {
+
+  private PotStill() {}
+
+  /**
+   * Distils a beer.
+   *
+   * @param runs times that the pot runs, the first included
+   * @param recoveredFraction share of the first residue's heat that preheats the feed
+   */
+  static Separation distil(Beer beer, int runs, double recoveredFraction, EthanolCoefficients c) {
+    double end = Alcoholometry.moleFractionOfVolume(c.potEndStrength());
+    if (Charge.of(beer).moleFraction() <= end) {
+      return Separation.none(beer);
+    }
+    Separation separation = run(Charge.of(beer), end, recoveredFraction, c);
+    for (int run = 1; run < runs; run++) {
+      Separation next = run(new Charge(separation.ethanolKg(), separation.waterKg(), 0), end, 0, c);
+      separation =
+          new Separation(
+              next.ethanolKg(),
+              next.waterKg(),
+              separation.leftEthanolKg() + next.leftEthanolKg(),
+              separation.leftWaterKg() + next.leftWaterKg(),
+              separation.feedKWh() + next.feedKWh(),
+              separation.recoveredKWh(),
+              separation.boilUpKWh() + next.boilUpKWh(),
+              0);
+    }
+    return separation;
+  }
+
+  private static Separation run(
+      Charge charge, double end, double recoveredFraction, EthanolCoefficients c) {
+    double left = charge.kmol() * Rayleigh.residueFraction(charge.moleFraction(), end);
+    Charge residue = Charge.ofMoles(left, end, charge.solidsKg());
+    double ethanol = charge.ethanolKg() - residue.ethanolKg();
+    double water = charge.waterKg() - residue.waterKg();
+    double startC = EquilibriumCurve.STANDARD.temperatureC(charge.moleFraction());
+    double endC = EquilibriumCurve.STANDARD.temperatureC(end);
+    double feed = charge.sensibleKWh(c.beerTemperatureC(), startC, c);
+    double returnable = residue.sensibleKWh(c.beerTemperatureC(), endC, c);
+    double boilUp =
+        DistillingHeat.latentKWh(ethanol, water, c.latentEthanolKJMol(), c.latentWaterKJMol())
+            + residue.sensibleKWh(startC, endC, c);
+    return new Separation(
+        ethanol,
+        water,
+        residue.ethanolKg(),
+        residue.waterKg(),
+        feed,
+        recoveredFraction * Math.min(feed, returnable),
+        boilUp,
+        0);
+  }
+}

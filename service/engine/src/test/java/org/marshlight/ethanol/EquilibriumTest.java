@@ -1,0 +1,51 @@
+package org.marshlight.ethanol;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+
+class EquilibriumTest {
+
+  @Test
+  void theCurveOfTheStillsPassesTheMeasuredPoints() {
+    for (double[] point : MeasuredEquilibrium.POINTS) {
+      assertThat(McCabeThiele.vapourFraction(point[0]))
+          .as("x = %s", point[0])
+          .isCloseTo(point[1], within(2e-6));
+    }
+  }
+
+  @Test
+  void theCurveRisesAndCrossesTheDiagonalOnce() {
+    double before = 0;
+    int crossings = 0;
+    double azeotrope = EquilibriumCurve.STANDARD.azeotrope();
+    for (int i = 1; i <= 10_000; i++) {
+      double x = i / 10_000.0;
+      double y = McCabeThiele.vapourFraction(x);
+      assertThat(y).as("x = %s", x).isGreaterThan(before);
+      crossings += y > x == x < azeotrope ? 0 : 1;
+      before = y;
+    }
+    assertThat(crossings).isLessThanOrEqualTo(1);
+    assertThat(azeotrope).isCloseTo(0.8943, within(1e-4));
+  }
+
+  @Test
+  void liquidAndVapourAreInverse() {
+    for (int i = 1; i < 1000; i++) {
+      double x = i / 1000.0;
+      assertThat(EquilibriumCurve.STANDARD.liquid(EquilibriumCurve.STANDARD.vapour(x)))
+          .isCloseTo(x, within(1e-9));
+    }
+  }
+
+  @Test
+  void lowerPressureBoilsColderAndMovesTheAzeotropeUp() {
+    assertThat(EthanolWaterEquilibrium.bubbleTemperatureC(0.3, 90))
+        .isLessThan(EthanolWaterEquilibrium.bubbleTemperatureC(0.3, 101.325));
+    assertThat(EthanolWaterEquilibrium.azeotrope(60))
+        .isGreaterThan(EthanolWaterEquilibrium.azeotrope(101.325));
+  }
+}

@@ -1,0 +1,51 @@
+package org.marshlight.http.estimates;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import org.marshlight.Answer;
+import org.marshlight.Marshlight;
+import org.marshlight.decision.PlanEstimate;
+import org.marshlight.http.limits.Admission;
+import org.marshlight.http.problems.Refusal;
+import org.marshlight.json.PlanDocument;
+import org.marshlight.loop.Stage;
+
+/** Reads plans and has the engine estimate them, as many at a time as the service can bear. */
+@ApplicationScoped
+public class Estimates {
+
+  private final Admission admission;
+  private final PlanInHand planInHand;
+
+  public Estimates(Admission admission, PlanInHand planInHand) {
+    this.admission = admission;
+    this.planInHand = planInHand;
+  }
+
+  /**
+   * The estimate of one stage, or of all.
+   *
+   * @param stage what is asked for
+   * @param body the plan as sent
+   * @param working {@code true} if the steps of each stage are wanted; null for not
+   */
+  public Answer<PlanEstimate> of(Stage stage, byte[] body, String working) {
+    boolean steps = flag("working", working);
+    return admission.admit(
+        () -> {
+          PlanDocument document = PlanDocument.read(body);
+          planInHand.take(document.plan());
+          return Marshlight.estimate(
+              new Marshlight.Request(document.plan(), stage, steps, document.sha256()));
+        });
+  }
+
+  private static boolean flag(String name, String value) {
+    if (value == null || value.equals("false")) {
+      return false;
+    }
+    if (value.equals("true")) {
+      return true;
+    }
+    throw Refusal.query(name, value, "true or false");
+  }
+}

@@ -1,0 +1,67 @@
+package org.marshlight.http.problems;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import org.marshlight.contract.Fault;
+import org.marshlight.contract.Nearest;
+import org.marshlight.contract.Params;
+import org.marshlight.contract.Pointer;
+
+/** Thrown where the service itself, rather than the engine, refuses a request. */
+public final class Refusal extends RuntimeException {
+
+  private static final long serialVersionUID = 1L;
+
+  private final ProblemKind kind;
+  private final transient Map<String, Object> params;
+  private final transient List<Fault> faults;
+
+  private Refusal(ProblemKind kind, Map<String, Object> params, List<Fault> faults) {
+    super(kind.title());
+    this.kind = kind;
+    this.params = params;
+    this.faults = List.copyOf(faults);
+  }
+
+  /** Too much is going on already. */
+  public static Refusal overloaded() {
+    return new Refusal(ProblemKind.OVERLOADED, Map.of(), List.of());
+  }
+
+  /** A catalogue has no item of that id. */
+  public static Refusal unknownId(String catalogue, String id, Collection<String> known) {
+    Map<String, Object> params =
+        Params.of("catalogue", catalogue, "nearest", Nearest.to(id, known).orElse("none"));
+    Fault fault =
+        Fault.of(
+            "http.unknown-id",
+            Pointer.ROOT,
+            id,
+            "an id of /v1/" + catalogue,
+            "catalogue",
+            catalogue,
+            "nearest",
+            params.get("nearest"));
+    return new Refusal(ProblemKind.UNKNOWN_ID, params, List.of(fault));
+  }
+
+  /** A parameter of the query is wrong. */
+  public static Refusal query(String name, String rejected, String allowed) {
+    Fault fault =
+        Fault.of("http.query", Pointer.ROOT, rejected, allowed, "name", name, "allowed", allowed);
+    return new Refusal(ProblemKind.BAD_REQUEST, Map.of(), List.of(fault));
+  }
+
+  ProblemKind kind() {
+    return kind;
+  }
+
+  Map<String, Object> params() {
+    return params;
+  }
+
+  List<Fault> faults() {
+    return faults;
+  }
+}
