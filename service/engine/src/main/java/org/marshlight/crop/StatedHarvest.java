@@ -15,8 +15,8 @@ public final class StatedHarvest {
    * @param plant id of a plant of the catalogue
    * @param organsDryKg dry mass of storage organs
    * @param topsDryKg dry mass of tops
-   * @param starchFraction starch in the organs' dry mass, as far as there is room for it beside
-   *     ash and sugar; null for the plant's own
+   * @param starchFraction starch in the organs' dry mass, as far as there is room for it beside ash
+   *     and sugar; null for the plant's own
    * @param set the coefficients
    */
   public static Harvest.Lot lot(

@@ -24,7 +24,6 @@ public final class Wetlands implements EvidenceShelf {
         WetlandCoefficients.class,
         SizingCoefficients.class,
         UseLimits.class,
-        EffluentCoefficients.class,
         BedKindRates.class,
         Medium.class);
   }
