@@ -11,9 +11,12 @@ import org.marshlight.digester.GasPurpose;
 import org.marshlight.digester.GasUse;
 import org.marshlight.evidence.CoefficientBook;
 import org.marshlight.evidence.CoefficientSet;
+import org.marshlight.evidence.Defaults;
 import org.marshlight.feed.FeedAnalysis;
 import org.marshlight.feed.FeedDesign;
 import org.marshlight.feed.Stoichiometry;
+import org.marshlight.wetland.BedCheck;
+import org.marshlight.wetland.BedDesign;
 
 /** Rules that join several fields of a plan; each field alone has already been found legal. */
 final class PlanRules {
@@ -40,6 +43,8 @@ final class PlanRules {
     feeds(plan, set, faults);
     gas(plan, faults);
     tank(plan, set, faults);
+    beds(plan, set, faults);
+    effluent(plan, set, faults);
     return faults;
   }
 
@@ -204,6 +209,32 @@ final class PlanRules {
                 "second",
                 "mealsPerDay"));
       }
+    }
+  }
+
+  private static void beds(Plan plan, CoefficientSet set, List<Fault> faults) {
+    Defaults defaults = new Defaults(set);
+    List<BedDesign> filled = new ArrayList<>();
+    for (BedDesign bed : plan.beds() == null ? List.<BedDesign>of() : plan.beds()) {
+      filled.add(defaults.fill(bed, "/beds"));
+    }
+    faults.addAll(BedCheck.faults(filled, "/beds", set));
+  }
+
+  private static void effluent(Plan plan, CoefficientSet set, List<Fault> faults) {
+    if (plan.given() == null || plan.given().effluent() == null) {
+      return;
+    }
+    GivenDesign.Effluent given = new Defaults(set).fill(plan.given().effluent(), "/given/effluent");
+    if (given.codMgL() < given.bod5MgL()) {
+      faults.add(
+          Fault.of(
+              "loop.cod-below-bod5",
+              "/given/effluent/codMgL",
+              given.codMgL(),
+              "at least " + Sentences.number(given.bod5MgL()) + " mg/L",
+              "bod5MgL",
+              given.bod5MgL()));
     }
   }
 

@@ -64,7 +64,15 @@ public final class BedFixture {
             null,
             Months.list(rainMm));
     SiteDesign site =
-        new SiteDesign(new ClimateChoice(null, normals), latitudeDeg, 0.0, 100.0, "moist-loam");
+        new SiteDesign(
+            new ClimateChoice(null, normals),
+            latitudeDeg,
+            0.0,
+            100.0,
+            "moist-loam",
+            null,
+            null,
+            null);
     return ClimateYear.of(
         ClimateModel.prepare(site, new Defaults(CENTRAL), CENTRAL, new ArrayList<>()));
   }

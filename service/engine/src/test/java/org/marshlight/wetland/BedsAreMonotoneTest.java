@@ -221,7 +221,8 @@ class BedsAreMonotoneTest {
         site.clearness(),
         none,
         site.ground(),
-        site.groundReflectance());
+        site.groundReflectance(),
+        site.horizonRad());
   }
 
   /** The same water with everything in it times a factor. */
