@@ -58,7 +58,8 @@ final class BareTop implements Top {
   @Override
   public void book(double lidC, HeatLedger ledger) {
     double upW = conductanceWK * (lidC - environmentC);
-    HeatLedger.add(ledger.absorbedSun, month, sunW);
+    ledger.add(ledger.sunOnTop, month, sunW / absorptance);
+    ledger.add(ledger.absorbedSun, month, sunW);
     surface.book(environmentC + upW / (surface.coefficientWM2K() * surface.areaM2()), ledger);
   }
 

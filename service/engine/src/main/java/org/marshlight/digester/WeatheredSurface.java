@@ -74,7 +74,7 @@ final class WeatheredSurface {
   /** Books what a surface of this temperature lost. */
   void book(double newSurfaceC, HeatLedger ledger) {
     surfaceC = newSurfaceC;
-    HeatLedger.add(ledger.topToAir, month, -toAirWM2K * areaM2 * (surfaceC - airC));
-    HeatLedger.add(ledger.topToSky, month, -toSkyWM2K * areaM2 * (surfaceC - skyC));
+    ledger.add(ledger.topToAir, month, -toAirWM2K * areaM2 * (surfaceC - airC));
+    ledger.add(ledger.topToSky, month, -toSkyWM2K * areaM2 * (surfaceC - skyC));
   }
 }

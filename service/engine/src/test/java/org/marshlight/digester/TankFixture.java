@@ -35,7 +35,20 @@ final class TankFixture {
   static TankDesign tank(double volumeM3, double intervalYears) {
     return new Defaults(CENTRAL)
         .fill(
-            new TankDesign(null, volumeM3, null, null, null, null, null, null, intervalYears, null),
+            new TankDesign(
+                null,
+                volumeM3,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                intervalYears,
+                null,
+                null,
+                null,
+                null),
             "/tank");
   }
 
