@@ -61,23 +61,17 @@ public final class DigesterModel {
     CoverDesign cover = inputs.cover().over(geometry.planAreaM2(), site.latitudeRad());
     aperture(cover, geometry, notices);
 
-    TankHeat tankHeat =
-        new TankHeat(
-            inputs.year(),
-            inputs.tank(),
-            cover,
-            geometry,
-            heat,
-            new Inflow(inflowKgDay(inputs.wastes()), inflowC(inputs, heat)));
-    HeatYear warmth = tankHeat.periodicYear();
+    int years = wholeYears(inputs.tank().desludgingIntervalYears(), notices);
+    Inflow inflow = new Inflow(inflowKgDay(inputs.wastes()), inflowC(inputs, heat));
+    GasUse warming = TankYear.warming(inputs.gas());
+    TankYear result =
+        TankYear.of(inputs, inputs.tank(), geometry, cover, inflow, years, warming, set);
+    HeatYear warmth = result.warmth();
+    DigestionYear matter = result.matter();
+    GasBooks gas = result.gas();
     if (warmth.leastLiquorC < 0.5) {
       notices.add(Notice.of("digester.liquor-freezes", "lowestC", warmth.leastLiquorC));
     }
-
-    int years = wholeYears(inputs.tank().desludgingIntervalYears(), notices);
-    double pressureKPa = ReferenceEvapotranspiration.atmosphericPressureKPa(site.elevationM());
-    DigestionYear matter =
-        digestion(inputs, warmth.dailyLiquorC, years, pressureKPa, digestion).periodic();
     if (matter.filledDays > 0) {
       notices.add(
           Notice.of(
@@ -88,7 +82,6 @@ public final class DigesterModel {
               100 * digestion.sludgeFill()));
     }
 
-    GasBooks gas = GasBooks.of(inputs, matter, digestion, set, pressureKPa);
     if (inputs.gas() == null) {
       notices.add(Notice.of("digester.gas-not-caught"));
     }
@@ -102,7 +95,8 @@ public final class DigesterModel {
             matter,
             gas,
             effluent,
-            startUp(inputs, tankHeat, warmth, years, pressureKPa, digestion),
+            startUp(inputs, result, years, digestion),
+            tankHeating(inputs, geometry, cover, inflow, years, result, set),
             set,
             notices);
     List<Account> accounts = new ArrayList<>();
@@ -121,38 +115,18 @@ public final class DigesterModel {
         () -> DigesterWorking.steps(inputs, geometry, cover, warmth, matter, set));
   }
 
-  private static Digestion digestion(
-      Inputs inputs,
-      double[] liquorC,
-      int years,
-      double pressureKPa,
-      DigestionCoefficients coefficients) {
-    return new Digestion(
-        inputs.wastes(),
-        inputs.tank().liquidVolumeM3(),
-        inputs.tank().compartments(),
-        liquorC,
-        years,
-        inputs.tank().desludgingMonth() - 1,
-        pressureKPa,
-        coefficients);
-  }
-
   /** The first years of a cold tank, where the plan asks for them. */
   private static DigesterEstimate.StartUp startUp(
-      Inputs inputs,
-      TankHeat tankHeat,
-      HeatYear warmth,
-      int years,
-      double pressureKPa,
-      DigestionCoefficients coefficients) {
+      Inputs inputs, TankYear result, int years, DigestionCoefficients coefficients) {
     if (inputs.tank().startUpMonth() == null) {
       return null;
     }
     int month = inputs.tank().startUpMonth() - 1;
-    double[] daily = tankHeat.startUp(month, START_UP_YEARS, warmth.meanLiquorC());
+    double pressureKPa =
+        ReferenceEvapotranspiration.atmosphericPressureKPa(inputs.year().site().elevationM());
+    double[] daily = result.heat().startUp(month, START_UP_YEARS, result.warmth().meanLiquorC());
     double[] methaneCod =
-        digestion(inputs, warmth.dailyLiquorC, years, pressureKPa, coefficients)
+        TankYear.digestion(inputs, result.warmth().dailyLiquorC, years, pressureKPa, coefficients)
             .startUp(daily, month);
     double[] monthlyC = new double[methaneCod.length];
     int day = 0;
@@ -164,6 +138,37 @@ public final class DigesterModel {
     }
     return new DigesterEstimate.StartUp(
         month + 1, Months.list(monthlyC), Months.list(methaneNm3(methaneCod)));
+  }
+
+  /** Warming with surplus gas, against leaving the surplus and against insulating instead. */
+  private static DigesterEstimate.TankHeating tankHeating(
+      Inputs inputs,
+      TankGeometry geometry,
+      CoverDesign cover,
+      Inflow inflow,
+      int years,
+      TankYear warmed,
+      CoefficientSet set) {
+    if (TankYear.warming(inputs.gas()) == null) {
+      return null;
+    }
+    double more = set.bind(GasCoefficients.class).insulationInsteadM2KW();
+    TankYear left = TankYear.of(inputs, inputs.tank(), geometry, cover, inflow, years, null, set);
+    TankYear insulated =
+        TankYear.of(
+            inputs, inputs.tank().insulated(more), geometry, cover, inflow, years, null, set);
+    return new DigesterEstimate.TankHeating(
+        MethaneKinetics.methaneEnergyKWh(Months.sum(warmed.gas().heaterNm3())),
+        Months.sum(warmed.warmth().ledger.burnedGas),
+        warmed.warmth().meanLiquorC() - left.warmth().meanLiquorC(),
+        gain(warmed, left),
+        more,
+        insulated.warmth().meanLiquorC() - left.warmth().meanLiquorC(),
+        gain(insulated, left));
+  }
+
+  private static double gain(TankYear more, TankYear less) {
+    return Months.sum(more.gas().store().arrivingNm3) - Months.sum(less.gas().store().arrivingNm3);
   }
 
   private static void aperture(CoverDesign cover, TankGeometry geometry, List<Notice> notices) {

@@ -29,6 +29,7 @@ final class DigesterReport {
       GasBooks gas,
       WaterStream effluent,
       DigesterEstimate.StartUp startUp,
+      DigesterEstimate.TankHeating tankHeating,
       CoefficientSet set,
       List<Notice> notices) {
     DigestionCoefficients coefficients = set.bind(DigestionCoefficients.class);
@@ -45,7 +46,8 @@ final class DigesterReport {
         Stability.checks(inputs.wastes(), geometry.liquidM3(), warmth, matter, set),
         cycle(matter),
         SecondOpinions.of(inputs, geometry.liquidM3(), warmth, fed, set),
-        startUp);
+        startUp,
+        tankHeating);
   }
 
   private static double[] months(IntToDoubleFunction value) {
@@ -82,8 +84,8 @@ final class DigesterReport {
         Months.list(arriving),
         Months.list(months(m -> arriving[m] * gas.meteredPerNm3()[m])),
         Months.list(months(m -> arriving[m] * kWh)),
-        Months.list(months(m -> gas.store().usedNm3(m) * kWh)),
-        Months.list(months(m -> gas.store().surplusNm3[m] * kWh)),
+        Months.list(months(m -> gas.burnedNm3(m) * kWh)),
+        Months.list(months(m -> gas.letGoNm3(m) * kWh)),
         Months.list(
             months(m -> Math.max(0, gas.store().demandNm3(m) - gas.store().usedNm3(m)) * kWh)),
         Months.list(months(gas::cookingMet)));
@@ -182,7 +184,8 @@ final class DigesterReport {
         Months.list(ledger.enclosure),
         Months.list(ledger.coverSoil),
         Months.list(ledger.ground),
-        Months.list(ledger.inflow));
+        Months.list(ledger.inflow),
+        Months.list(ledger.burnedGas));
   }
 
   private static DigesterEstimate.Load load(List<Waste> wastes, Matter fed) {
