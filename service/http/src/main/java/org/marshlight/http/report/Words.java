@@ -58,7 +58,8 @@ final class Words {
   /** A UCUM code as people write it. */
   static String unit(String ucum) {
     return UNITS.getOrDefault(
-        ucum, ucum.replace("Cel", "\u00b0C")
+        ucum,
+        ucum.replace("Cel", "\u00b0C")
             .replace("kW.h", "kWh")
             .replaceAll("m2\\b", "m\u00b2")
             .replaceAll("m3\\b", "m\u00b3")
@@ -72,8 +73,6 @@ final class Words {
 
   /** A name in camel case or with hyphens as words. */
   static String spaced(String name) {
-    return name.replace('-', ' ')
-        .replaceAll("(?<=[a-z])(?=[A-Z])", " ")
-        .toLowerCase(Locale.ROOT);
+    return name.replace('-', ' ').replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
   }
 }
