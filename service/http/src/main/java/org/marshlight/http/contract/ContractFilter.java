@@ -105,7 +105,7 @@ public class ContractFilter implements OASFilter {
     Operation operation =
         OASFactory.createOperation()
             .operationId((one ? "findIn" : "list") + capital)
-            .summary(catalogue.about() + (one ? ": one by id" : ": all"))
+            .summary(one ? "One of the " + catalogue.name() : catalogue.about())
             .tags(item.getGET().getTags())
             .responses(
                 responses.catalogue(

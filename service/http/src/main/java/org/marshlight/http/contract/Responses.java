@@ -61,14 +61,20 @@ final class Responses {
 
   /** Items of a catalogue. */
   APIResponses catalogue(Schema answer, boolean one) {
-    APIResponse items = ok(json(answer)).addHeader("ETag", shared("ETag"));
-    APIResponses responses = one ? with(items, 404, 406, 500) : with(items, 406, 500);
-    return responses.addAPIResponse(
-        "304", standing(OASFactory.createAPIResponse().description("The client has the answer.")));
+    APIResponses responses =
+        OASFactory.createAPIResponses()
+            .addAPIResponse("200", ok(json(answer)).addHeader("ETag", shared("ETag")))
+            .addAPIResponse(
+                "304",
+                standing(OASFactory.createAPIResponse().description("The client has the answer.")));
+    return one ? refusing(responses, 404, 406, 500) : refusing(responses, 406, 500);
   }
 
   private APIResponses with(APIResponse ok, int... refusals) {
-    APIResponses responses = OASFactory.createAPIResponses().addAPIResponse("200", ok);
+    return refusing(OASFactory.createAPIResponses().addAPIResponse("200", ok), refusals);
+  }
+
+  private APIResponses refusing(APIResponses responses, int... refusals) {
     for (int status : refusals) {
       String name = "Problem" + status;
       components.computeIfAbsent(name, n -> refusal(status));

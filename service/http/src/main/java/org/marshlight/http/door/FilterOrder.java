@@ -12,5 +12,8 @@ public final class FilterOrder {
   /** Bodies are read and counted only for requests that may be served. */
   public static final int BODY_LIMIT = Integer.MAX_VALUE - 2;
 
+  /** What was read, if only nothing, is kept for the routes. */
+  public static final int BODY_READ = Integer.MAX_VALUE - 3;
+
   private FilterOrder() {}
 }
