@@ -1,5 +1,6 @@
 package org.marshlight.http.contract;
 
+import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Type;
 import java.lang.reflect.TypeVariable;
 import java.util.HashSet;
@@ -13,6 +14,7 @@ import org.eclipse.microprofile.openapi.models.media.Schema.SchemaType;
 import org.marshlight.contract.Meaning;
 import org.marshlight.contract.Months;
 import org.marshlight.contract.RecordShape;
+import org.marshlight.decision.PlanEstimate;
 
 /**
  * Builds the component schemas of records from their shapes. What is sent is closed: it may hold no
@@ -34,7 +36,7 @@ final class RecordSchemas {
     String name = name(type);
     if (!components.containsKey(name)) {
       components.put(name, OASFactory.createSchema());
-      components.put(name, record(type, new Direction(true, null)));
+      components.put(name, record(type, new Direction(true, true, null)));
     }
     return reference(name);
   }
@@ -48,7 +50,7 @@ final class RecordSchemas {
   Schema answered(Class<? extends Record> type, Class<? extends Record> argument, String name) {
     if (!components.containsKey(name)) {
       components.put(name, OASFactory.createSchema());
-      components.put(name, record(type, new Direction(false, argument)));
+      components.put(name, record(type, new Direction(false, sent.contains(type), argument)));
     }
     return reference(name);
   }
@@ -70,19 +72,27 @@ final class RecordSchemas {
   }
 
   private static boolean isRequired(Class<?> type, RecordShape.Field field, Direction direction) {
-    return direction.sent() ? field.required() : type != org.marshlight.decision.PlanEstimate.class;
+    return direction.sent() ? field.required() : type != PlanEstimate.class;
   }
 
   private Schema field(RecordShape.Field field, Direction direction) {
     Class<?> element = direction.elementOf(field);
     Schema schema;
     if (field.type() == List.class) {
-      schema = list(field, value(field, element, direction, !field.required()));
+      boolean monthWithoutValue = element == Double.class;
+      schema = list(field, value(field, element, direction, monthWithoutValue));
     } else if (field.type() == Map.class) {
       schema = map(field, value(field, element, direction, false));
     } else {
-      schema = value(field, element, direction, !field.required());
+      return described(value(field, element, direction, !field.required()), field);
     }
+    if (!direction.sent() && direction.sparse() && !field.required()) {
+      schema.addType(SchemaType.NULL);
+    }
+    return described(schema, field);
+  }
+
+  private static Schema described(Schema schema, RecordShape.Field field) {
     return schema.getRef() == null ? schema.description(FieldWords.of(field)) : schema;
   }
 
@@ -109,7 +119,7 @@ final class RecordSchemas {
       RecordShape.Field field, Class<?> type, Direction direction, boolean mayBeNull) {
     if (type.isRecord()) {
       Class<? extends Record> record = type.asSubclass(Record.class);
-      return direction.sent() ? sent(record) : answeredOrNull(record, field, mayBeNull);
+      return direction.sent() ? sent(record) : answeredOrNull(record, mayBeNull);
     }
     Schema schema = Scalars.of(field, type);
     if (!direction.sent() && mayBeNull && !type.isPrimitive()) {
@@ -121,10 +131,9 @@ final class RecordSchemas {
     return schema;
   }
 
-  private Schema answeredOrNull(
-      Class<? extends Record> type, RecordShape.Field field, boolean mayBeNull) {
+  private Schema answeredOrNull(Class<? extends Record> type, boolean mayBeNull) {
     Schema reference = answered(type);
-    return mayBeNull && field.type() != List.class
+    return mayBeNull
         ? OASFactory.createSchema()
             .addAnyOf(reference)
             .addAnyOf(OASFactory.createSchema().addType(SchemaType.NULL))
@@ -146,16 +155,17 @@ final class RecordSchemas {
    * Which way a record goes, and what its type parameter stands for.
    *
    * @param sent whether clients send it
+   * @param sparse whether it is of those that clients send, and so may lack any field
    * @param argument the type argument; null if there is none
    */
-  private record Direction(boolean sent, Class<? extends Record> argument) {
+  private record Direction(boolean sent, boolean sparse, Class<? extends Record> argument) {
 
     /** The type of a field or of its elements, with the type parameter resolved. */
     Class<?> elementOf(RecordShape.Field field) {
       Type type = field.component().getGenericType();
       boolean open =
           type instanceof TypeVariable<?>
-              || type instanceof java.lang.reflect.ParameterizedType list
+              || type instanceof ParameterizedType list
                   && list.getActualTypeArguments()[0] instanceof TypeVariable<?>;
       return open ? argument : field.elementType();
     }
