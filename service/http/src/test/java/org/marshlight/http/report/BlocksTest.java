@@ -14,7 +14,7 @@ import org.marshlight.http.report.Report.Figure;
 /** How records are laid out for people. */
 class BlocksTest {
 
-  private record Outer(
+  public record Outer(
       @Quantity(unit = "m3", low = 0, high = 9, meaning = "Gas; null without a tank.") Double gasM3,
       @TwelveMonths @Quantity(unit = "Cel", low = 0, high = 9, meaning = "Warmth.")
           List<Double> warmthC,
@@ -23,7 +23,7 @@ class BlocksTest {
       @Meaning("Nothing.") List<Inner> nothing,
       @Meaning("No text.") String text) {}
 
-  private record Inner(
+  public record Inner(
       @Quantity(unit = Quantity.UNIT_BESIDE, low = 0, high = 9, meaning = "Amount.") double amount,
       @Meaning("UCUM code.") String unit) {}
 

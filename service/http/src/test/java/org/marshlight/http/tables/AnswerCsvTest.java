@@ -22,9 +22,9 @@ import org.marshlight.safety.CautionBook;
 /** The table of an answer, figure by figure. */
 class AnswerCsvTest {
 
-  private record Estimate(Stage stage, List<Line> lines, Map<String, Object> params) {}
+  public record Estimate(Stage stage, List<Line> lines, Map<String, Object> params) {}
 
-  private record Stage(
+  public record Stage(
       @TwelveMonths @Quantity(unit = "Cel", low = -60, high = 60, meaning = "Warmth.")
           List<Double> warmthC,
       @Quantity(unit = "kW.h", low = 0, high = 10, meaning = "Energy.") Double energyKWh,
@@ -32,7 +32,7 @@ class AnswerCsvTest {
       Caution.Severity choice,
       String text) {}
 
-  private record Line(
+  public record Line(
       @Quantity(unit = Quantity.UNIT_BESIDE, low = 0, high = 9, meaning = "Amount.") double amount,
       String unit) {}
 
@@ -72,7 +72,8 @@ class AnswerCsvTest {
   }
 
   private static Answer<Estimate> answer(String text) {
-    List<Double> months = Arrays.asList(-2.5, null, 3.0, 4.0, 5.0, 6.0, 7.0, 8.0, 9.0, 1.0, 1.1, 1e-5);
+    List<Double> months =
+        Arrays.asList(-2.5, null, 3.0, 4.0, 5.0, 6.0, 7.0, 8.0, 9.0, 1.0, 1.1, 1e-5);
     return new Answer<>(
         new Estimate(
             new Stage(months, null, 3, Caution.Severity.WARNING, text),
