@@ -24,7 +24,13 @@ class HealthTest {
   @Test
   void metricsCountRequestsByRouteAndNotByWhatTheyAskFor() {
     Service.asking().get("/v1/feeds/whey");
+    Service.asking().get("/v1/feeds/whey-0");
+    Service.asking().put("/v1/feeds/whey-1");
+    Service.asking().header("Accept", "image/png").get("/v1/formulas/whey-2");
+    Service.post("/whey-3", new byte[2_000_000], "text/plain");
     String metrics = Service.asking().get("/q/metrics").asString();
-    assertThat(metrics).contains("http_server_requests_seconds_count").doesNotContain("whey");
+    assertThat(metrics)
+        .contains("uri=\"/v1/{catalogue}/{id}\"", "uri=\"/v1/feeds/{id}\"", "uri=\"OTHER\"")
+        .doesNotContain("whey");
   }
 }

@@ -2,6 +2,7 @@ package org.marshlight.http.contract;
 
 import io.quarkus.smallrye.openapi.OpenApiFilter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.eclipse.microprofile.openapi.OASFactory;
@@ -100,8 +101,7 @@ public class ContractFilter implements OASFilter {
       RecordSchemas schemas) {
     boolean one = path.endsWith("{id}");
     String capital =
-        catalogue.name().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
-            + catalogue.name().substring(1);
+        catalogue.name().substring(0, 1).toUpperCase(Locale.ROOT) + catalogue.name().substring(1);
     Operation operation =
         OASFactory.createOperation()
             .operationId((one ? "findIn" : "list") + capital)

@@ -16,6 +16,8 @@ import org.marshlight.http.tables.AnswerCsv;
  */
 record Surface(Pattern path, List<String> methods, String takes, List<String> gives) {
 
+  private static final String ID = "[^/]+";
+  private static final String BELOW_A_LIST = "^(/v1/[^/]+)/[^/]+/?$";
   private static final String JSON = "application/json";
   private static final String HTML = "text/html";
   private static final String FORM = "application/x-www-form-urlencoded";
@@ -31,8 +33,8 @@ record Surface(Pattern path, List<String> methods, String takes, List<String> gi
               JSON,
               AnswerCsv.MEDIA_TYPE,
               HTML),
-          of("/v1/formulas/[^/]+", List.of("GET", "HEAD", "POST", "OPTIONS"), JSON, JSON),
-          of("/v1/(" + CatalogueRoutes.NAMES + ")(/[^/]+)?", READ, "", JSON),
+          of("/v1/formulas/" + ID, List.of("GET", "HEAD", "POST", "OPTIONS"), JSON, JSON),
+          of("/v1/(" + CatalogueRoutes.NAMES + ")(/" + ID + ")?", READ, "", JSON),
           of("/report", WORK, FORM, HTML),
           of("/problems", READ, "", HTML),
           of("", READ, "", HTML));
@@ -40,6 +42,11 @@ record Surface(Pattern path, List<String> methods, String takes, List<String> gi
   /** What a path takes and gives, if it is one of ours. */
   static Optional<Surface> at(String path) {
     return ALL.stream().filter(surface -> surface.path().matcher(path).matches()).findFirst();
+  }
+
+  /** The path with an id in it, if there is one, told as such. */
+  String route(String request) {
+    return path.pattern().contains(ID) ? request.replaceFirst(BELOW_A_LIST, "$1/{id}") : request;
   }
 
   private static Surface of(String path, List<String> methods, String takes, String... gives) {

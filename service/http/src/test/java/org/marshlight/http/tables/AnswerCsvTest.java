@@ -38,7 +38,7 @@ class AnswerCsvTest {
 
   @Test
   void everyFigureIsARowOfSixColumns() throws IOException {
-    String csv = AnswerCsv.csv(answer("plain"));
+    String csv = new AnswerCsv().text(answer("plain"));
     assertThat(csv).startsWith("kind,id,month,value,unit,text\r\n").endsWith("\r\n");
     List<CSVRecord> rows = rows(csv);
     assertThat(rows).allMatch(row -> row.size() == 6);
@@ -64,7 +64,7 @@ class AnswerCsvTest {
   @Test
   void noTextIsTakenForAFormula() throws IOException {
     for (String text : new String[] {"=1+1", "+1", "-1", "@sum", "\tx", "\rx"}) {
-      List<CSVRecord> rows = rows(AnswerCsv.csv(answer(text)));
+      List<CSVRecord> rows = rows(new AnswerCsv().text(answer(text)));
       assertThat(rows.stream().filter(row -> row.get(1).equals("stage.text")))
           .allMatch(row -> row.get(5).equals("'" + text));
     }
