@@ -51,6 +51,20 @@ public final class DigesterModel {
 
   /** Runs a tank to its periodic state. */
   public static DigesterOutcome run(Inputs inputs, CoefficientSet set) {
+    return run(inputs, set, new TankYears());
+  }
+
+  /**
+   * Runs a tank to its periodic state, or takes up a year that was run before.
+   *
+   * @param known years of tanks that share weather with this one
+   */
+  public static DigesterOutcome run(Inputs inputs, CoefficientSet set, TankYears known) {
+    return outcome(inputs, known.of(inputs, set), set);
+  }
+
+  /** Warmth first, then what becomes of matter. */
+  static TankYear year(Inputs inputs, CoefficientSet set) {
     List<Notice> notices = new ArrayList<>();
     HeatCoefficients heat = set.bind(HeatCoefficients.class);
     DigestionCoefficients digestion = set.bind(DigestionCoefficients.class);
@@ -95,28 +109,51 @@ public final class DigesterModel {
               "fillPercent",
               100 * digestion.sludgeFill()));
     }
+    return new TankYear(
+        geometry,
+        cover,
+        pressureKPa,
+        warmth,
+        matter,
+        effluent(matter, warmth, digestion),
+        List.copyOf(notices));
+  }
 
-    GasBooks gas = GasBooks.of(inputs, matter, digestion, set, pressureKPa);
+  private static DigesterOutcome outcome(Inputs inputs, TankYear year, CoefficientSet set) {
+    List<Notice> notices = new ArrayList<>(year.notices());
+    GasBooks gas =
+        GasBooks.of(
+            inputs, year.matter(), set.bind(DigestionCoefficients.class), set, year.pressureKPa());
     if (inputs.gas() == null) {
       notices.add(Notice.of("digester.gas-not-caught"));
     }
-    WaterStream effluent = effluent(matter, warmth, digestion);
+    TankGeometry geometry = year.geometry();
+    CoverDesign cover = year.cover();
     DigesterEstimate estimate =
-        DigesterReport.of(inputs, geometry, cover, warmth, matter, gas, effluent, set, notices);
+        DigesterReport.of(
+            inputs,
+            geometry,
+            cover,
+            year.warmth(),
+            year.matter(),
+            gas,
+            year.effluent(),
+            set,
+            notices);
     List<Account> accounts = new ArrayList<>();
-    accounts.add(tankAccount(inputs, matter, gas, effluent));
+    accounts.add(tankAccount(inputs, year.matter(), gas, year.effluent()));
     if (inputs.gas() != null) {
       accounts.add(gas.account());
     }
     return new DigesterOutcome(
         estimate,
-        effluent,
-        matter.pumpedSludge,
+        year.effluent(),
+        year.matter().pumpedSludge,
         List.copyOf(accounts),
         cover.kind() == CoverKind.GLAZED ? cover.apertureM2() : 0,
         gas.energy(),
         List.copyOf(notices),
-        () -> DigesterWorking.steps(inputs, geometry, cover, warmth, matter, set));
+        () -> DigesterWorking.steps(inputs, geometry, cover, year.warmth(), year.matter(), set));
   }
 
   private static void aperture(CoverDesign cover, TankGeometry geometry, List<Notice> notices) {
