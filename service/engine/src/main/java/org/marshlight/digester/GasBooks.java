@@ -40,9 +40,9 @@ record GasBooks(
       DigesterModel.Inputs inputs,
       HeatYear warmth,
       DigestionYear matter,
-      DigestionCoefficients coefficients,
-      CoefficientSet set,
-      double pressureKPa) {
+      double pressureKPa,
+      CoefficientSet set) {
+    DigestionCoefficients coefficients = set.bind(DigestionCoefficients.class);
     GasDesign design = inputs.gas() == null ? GasStore.NO_CAPTURE : inputs.gas();
     List<GasUse> uses = design.uses() == null ? List.of() : design.uses();
     double[] metered = meteredPerNm3(inputs.year().site(), coefficients, design, pressureKPa);
@@ -70,7 +70,7 @@ record GasBooks(
         store,
         capacity,
         metered,
-        heaterNm3(warmth, TankYear.warming(design)),
+        heaterNm3(warmth, inputs.warming()),
         gas.times(coefficients.leakShare()),
         gas.times(kept));
   }

@@ -1,75 +1,91 @@
 package org.marshlight.digester;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.math3.util.FastMath;
 import org.marshlight.climate.ReferenceEvapotranspiration;
+import org.marshlight.climate.SiteClimate;
 import org.marshlight.contract.Months;
+import org.marshlight.contract.Notice;
 import org.marshlight.evidence.CoefficientSet;
+import org.marshlight.feed.Matter;
+import org.marshlight.feed.Waste;
+import org.marshlight.feed.WaterStream;
 
 /**
- * Warmth, matter and gas of a tank that go together. Where gas left over warms the tank, the three
- * are worked again until the heat of each day stands still.
+ * A tank's warmth and what becomes of matter in it. What burns or keeps the gas acts back on
+ * neither, unless surplus gas warms the tank.
  *
- * @param heat the tank that was run, for its first years
- * @param warmth its temperatures
- * @param matter what became of matter in it
- * @param gas its gas
+ * @param geometry its sizes
+ * @param cover what lies over its lid, complete
+ * @param years whole years from desludging to desludging
+ * @param pressureKPa pressure of the air
+ * @param heat its heat balance, for its first years
+ * @param warmth its warmth
+ * @param matter what becomes of what is fed
+ * @param effluent what leaves for the beds
+ * @param notices remarks
  */
-record TankYear(TankHeat heat, HeatYear warmth, DigestionYear matter, GasBooks gas) {
+record TankYear(
+    TankGeometry geometry,
+    CoverDesign cover,
+    int years,
+    double pressureKPa,
+    TankHeat heat,
+    HeatYear warmth,
+    DigestionYear matter,
+    WaterStream effluent,
+    List<Notice> notices) {
 
-  private static final int MOST_ROUNDS = 60;
-  private static final double STILL = 1e-7;
-  private static final double WATTS_PER_KWH_DAY = 1000.0 / 24;
-
-  /**
-   * Works a tank.
-   *
-   * @param tank the tank, which may differ from that of the inputs in its insulation
-   * @param warming the use that warms it; null for none
-   */
-  static TankYear of(
-      DigesterModel.Inputs inputs,
-      TankDesign tank,
-      TankGeometry geometry,
-      CoverDesign cover,
-      Inflow inflow,
-      int years,
-      GasUse warming,
-      CoefficientSet set) {
-    TankHeat heat =
+  /** Warmth first, then what becomes of matter; once more and again where surplus warms it. */
+  static TankYear of(DigesterModel.Inputs inputs, CoefficientSet set) {
+    List<Notice> notices = new ArrayList<>();
+    HeatCoefficients heat = set.bind(HeatCoefficients.class);
+    DigestionCoefficients digestion = set.bind(DigestionCoefficients.class);
+    SiteClimate site = inputs.year().site();
+    TankGeometry geometry = TankGeometry.of(inputs.tank(), heat.gasSpaceHeight());
+    CoverDesign cover = inputs.cover().over(geometry.planAreaM2(), site.latitudeRad());
+    aperture(cover, geometry, notices);
+    int years = wholeYears(inputs.tank().desludgingIntervalYears(), notices);
+    TankHeat tank =
         new TankHeat(
-            inputs.year(), tank, cover, geometry, set.bind(HeatCoefficients.class), inflow);
-    TankYear result = round(inputs, heat, Heater.NONE, years, set);
-    if (warming == null) {
-      return result;
+            inputs.year(),
+            inputs.tank(),
+            cover,
+            geometry,
+            heat,
+            new Inflow(inflowKgDay(inputs.wastes()), inflowC(inputs, heat)));
+    double pressureKPa = ReferenceEvapotranspiration.atmosphericPressureKPa(site.elevationM());
+    SurplusHeat.Round round = SurplusHeat.settle(inputs, tank, years, pressureKPa, set);
+    HeatYear warmth = round.warmth();
+    DigestionYear matter = round.matter();
+    if (warmth.leastLiquorC < 0.5) {
+      notices.add(Notice.of("digester.liquor-freezes", "lowestC", warmth.leastLiquorC));
     }
-    double[] available = new double[Months.DAYS_PER_YEAR];
-    for (int round = 0; round < MOST_ROUNDS; round++) {
-      double[] next = available(result.gas(), warming);
-      double moved = 0;
-      double most = 1e-9;
-      for (int day = 0; day < next.length; day++) {
-        moved = Math.max(moved, Math.abs(next[day] - available[day]));
-        most = Math.max(most, next[day]);
-      }
-      if (moved <= STILL * most) {
-        break;
-      }
-      available = next;
-      result = round(inputs, heat, new Heater(available, warming.setPointC()), years, set);
+    if (matter.filledDays > 0) {
+      notices.add(
+          Notice.of(
+              "digester.sludge-full",
+              "daysPerYear",
+              matter.filledDays,
+              "fillPercent",
+              100 * digestion.sludgeFill()));
     }
-    return result;
+    return new TankYear(
+        geometry,
+        cover,
+        years,
+        pressureKPa,
+        tank,
+        warmth,
+        matter,
+        effluent(matter, warmth, digestion),
+        List.copyOf(notices));
   }
 
-  private static TankYear round(
-      DigesterModel.Inputs inputs, TankHeat heat, Heater heater, int years, CoefficientSet set) {
-    double pressureKPa =
-        ReferenceEvapotranspiration.atmosphericPressureKPa(inputs.year().site().elevationM());
-    DigestionCoefficients coefficients = set.bind(DigestionCoefficients.class);
-    HeatYear warmth = heat.periodicYear(heater);
-    DigestionYear matter =
-        digestion(inputs, warmth.dailyLiquorC, years, pressureKPa, coefficients).periodic();
-    return new TankYear(
-        heat, warmth, matter, GasBooks.of(inputs, warmth, matter, coefficients, set, pressureKPa));
+  /** Its matter, ready to be run from another start. */
+  Digestion digestion(DigesterModel.Inputs inputs, CoefficientSet set) {
+    return digestion(inputs, warmth.dailyLiquorC, years, pressureKPa, set);
   }
 
   /** A tank's matter, ready to be run. */
@@ -78,7 +94,7 @@ record TankYear(TankHeat heat, HeatYear warmth, DigestionYear matter, GasBooks g
       double[] liquorC,
       int years,
       double pressureKPa,
-      DigestionCoefficients coefficients) {
+      CoefficientSet set) {
     return new Digestion(
         inputs.wastes(),
         inputs.tank().liquidVolumeM3(),
@@ -87,27 +103,90 @@ record TankYear(TankHeat heat, HeatYear warmth, DigestionYear matter, GasBooks g
         years,
         inputs.tank().desludgingMonth() - 1,
         pressureKPa,
-        coefficients);
+        set.bind(DigestionCoefficients.class));
   }
 
-  /** Heat that yesterday's surplus can give on each day, W. */
-  private static double[] available(GasBooks gas, GasUse warming) {
-    double[] surplus = gas.store().surplusOfDayNm3;
-    double[] available = new double[surplus.length];
-    double watts =
-        MethaneKinetics.methaneEnergyKWh(1) * warming.heatingEfficiency() * WATTS_PER_KWH_DAY;
-    for (int day = 0; day < available.length; day++) {
-      available[day] = surplus[(day + surplus.length - 1) % surplus.length] * watts;
+  private static void aperture(CoverDesign cover, TankGeometry geometry, List<Notice> notices) {
+    if (cover.kind() != CoverKind.GLAZED) {
+      return;
     }
-    return available;
+    double room =
+        geometry.planAreaM2() / Math.max(0.05, FastMath.cos(FastMath.toRadians(cover.tiltDeg())));
+    if (cover.apertureM2() > room) {
+      notices.add(
+          Notice.of("digester.glass-beyond-lid", "apertureM2", cover.apertureM2(), "roomM2", room));
+    }
   }
 
-  /** The use that warms the tank, or null. */
-  static GasUse warming(GasDesign gas) {
-    List<GasUse> uses = gas == null || gas.uses() == null ? List.of() : gas.uses();
-    return uses.stream()
-        .filter(use -> use.use() == GasPurpose.TANK_HEATING)
-        .findFirst()
-        .orElse(null);
+  private static int wholeYears(double interval, List<Notice> notices) {
+    int years = (int) Math.max(1, Math.rint(interval));
+    if (years != interval) {
+      notices.add(
+          Notice.of("digester.interval-rounded", "givenYears", interval, "takenYears", years));
+    }
+    return years;
+  }
+
+  private static double[] inflowKgDay(List<Waste> wastes) {
+    double[] inflow = new double[Months.COUNT];
+    for (Waste waste : wastes) {
+      for (int month = 0; month < Months.COUNT; month++) {
+        inflow[month] += waste.perDay().get(month).waterKg();
+      }
+    }
+    return inflow;
+  }
+
+  /** Household water comes above mains temperature, everything else at the air's. */
+  private static double[] inflowC(DigesterModel.Inputs inputs, HeatCoefficients heat) {
+    SiteClimate site = inputs.year().site();
+    double[] mains = site.ground().monthlyC(heat.mainsDepth(), site.dampingDepthM());
+    double above = inputs.toiletOnly() ? heat.toiletInflowAboveMains() : heat.inflowAboveMains();
+    double[] inflow = new double[Months.COUNT];
+    for (int month = 0; month < Months.COUNT; month++) {
+      double household = Math.max(1, mains[month]) + above;
+      double cold = Math.max(1, site.airC()[month]);
+      double waterKg = 0;
+      double heatKgK = 0;
+      for (Waste waste : inputs.wastes()) {
+        double kg = waste.perDay().get(month).waterKg();
+        waterKg += kg;
+        heatKgK += kg * (waste.human() ? household : cold);
+      }
+      inflow[month] = waterKg > 0 ? heatKgK / waterKg : household;
+    }
+    return inflow;
+  }
+
+  private static WaterStream effluent(
+      DigestionYear matter, HeatYear warmth, DigestionCoefficients coefficients) {
+    List<Matter> monthly = new ArrayList<>(Months.COUNT);
+    double[] bod5 = new double[Months.COUNT];
+    double[] suspended = new double[Months.COUNT];
+    for (int month = 0; month < Months.COUNT; month++) {
+      double degradable = matter.effluentDegradableCod[month] + matter.effluentAcidCod[month];
+      bod5[month] = coefficients.bod5OfDegradable() * degradable;
+      suspended[month] = matter.effluentParticleSolids[month];
+      monthly.add(
+          new Matter(
+              matter.effluentWater[month],
+              matter.effluentVolatileSolids[month],
+              matter.effluentFixedSolids[month],
+              degradable + matter.effluentInertCod[month] + matter.effluentSulphideCod[month],
+              matter.effluentCarbon[month],
+              matter.effluentInorganicCarbon[month],
+              matter.effluentOrganicNitrogen[month],
+              matter.effluentAmmonium[month],
+              0,
+              matter.effluentPhosphorus[month],
+              matter.effluentPotassium[month]));
+    }
+    return new WaterStream(
+        List.copyOf(monthly),
+        bod5,
+        suspended,
+        Months.constant(coefficients.effluentColiforms()),
+        warmth.monthlyLiquorC.clone(),
+        true);
   }
 }
