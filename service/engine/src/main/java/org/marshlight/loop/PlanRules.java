@@ -8,6 +8,7 @@ import org.marshlight.contract.Sentences;
 import org.marshlight.contract.WireName;
 import org.marshlight.digester.GasPurpose;
 import org.marshlight.digester.GasUse;
+import org.marshlight.economy.MoneyCheck;
 import org.marshlight.evidence.CoefficientBook;
 import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.feed.FeedAnalysis;
@@ -33,6 +34,9 @@ final class PlanRules {
     feeds(plan, set, faults);
     gas(plan, faults);
     tank(plan, set, faults);
+    if (plan.money() != null) {
+      faults.addAll(MoneyCheck.faults(plan.money(), "/money"));
+    }
     return faults;
   }
 
