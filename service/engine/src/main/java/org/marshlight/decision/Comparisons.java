@@ -32,6 +32,7 @@ final class Comparisons {
   private final PreparedSite site;
   private final CoefficientSet set;
   private final TankYears tanks;
+  private final Stage far;
   private final MoneyDesign money;
   private final BaselineDesign baseline;
   private final List<Assumption> assumptions;
@@ -40,8 +41,12 @@ final class Comparisons {
   private final Map<Plan, Effects> effects = new HashMap<>();
   private double sunOnGlassKWhM2 = Double.NaN;
 
-  Comparisons(Plan plan, PreparedSite site, CoefficientSet set, TankYears tanks) {
+  /**
+   * @param far how far plans are run: the whole loop, or the tank where that alone decides
+   */
+  Comparisons(Plan plan, PreparedSite site, CoefficientSet set, TankYears tanks, Stage far) {
     this.plan = plan;
+    this.far = far;
     this.site = site;
     this.set = set;
     this.tanks = tanks;
@@ -97,10 +102,9 @@ final class Comparisons {
     return FinanceTerms.of(money, set);
   }
 
-  /** The whole chain of a plan that differs from this one. */
+  /** The chain of a plan that differs from this one, as far as it is run here. */
   LoopRun run(Plan changed) {
-    return wholes.computeIfAbsent(
-        changed, other -> LoopModel.run(other, Stage.LOOP, site, set, tanks));
+    return wholes.computeIfAbsent(changed, other -> LoopModel.run(other, far, site, set, tanks));
   }
 
   /** The tank alone of a plan that differs from this one. */

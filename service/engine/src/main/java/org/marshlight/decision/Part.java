@@ -22,7 +22,7 @@ final class Part {
   private final List<Reason> first = new ArrayList<>();
   private final List<Reason> then = new ArrayList<>();
   private final List<Reason> conditions = new ArrayList<>();
-  private boolean heldBack;
+  private final List<String> heldBackBy = new ArrayList<>();
 
   Part(
       Component component,
@@ -58,7 +58,7 @@ final class Part {
   /** Adds a reason that keeps the answer below yes. */
   Part failing(String code, Object... params) {
     first.add(Reason.of(code, params));
-    heldBack = true;
+    heldBackBy.add(code);
     return this;
   }
 
@@ -70,7 +70,7 @@ final class Part {
 
   /** Adds a hazard that the plan leaves open: no yes until it is answered. */
   Part notBefore(String code, Object... params) {
-    heldBack = true;
+    heldBackBy.add(code);
     return provided(code, params);
   }
 
@@ -116,11 +116,12 @@ final class Part {
     return new Verdict(
         component,
         bed,
-        heldBack && worth == Worth.YES ? Worth.MARGINAL : worth,
+        !heldBackBy.isEmpty() && worth == Worth.YES ? Worth.MARGINAL : worth,
         rests,
         measure,
         List.copyOf(reasons),
         List.copyOf(conditions),
+        heldBackBy.stream().distinct().toList(),
         difference);
   }
 

@@ -16,7 +16,7 @@ import org.marshlight.loop.Plan;
 /** The same plan with something else in place of one of its parts. */
 final class PlanInstead {
 
-  private static final String SCRAPS = "kitchen-scraps";
+  static final String SCRAPS = "kitchen-scraps";
   private static final CompostDesign HEAP = new CompostDesign(null, null, null);
   private static final int MOST_INGREDIENTS = 20;
   private static final int MOST_FEEDS = 20;

@@ -15,6 +15,7 @@ import org.marshlight.contract.Quantity;
  * @param measure the number that decides, and its thresholds
  * @param reasons why, the strongest first
  * @param conditions what must be answered before it may be built
+ * @param heldBackBy codes of the reasons and conditions that keep a yes back
  * @param difference the plan with the part less the same plan without it
  */
 @Meaning("Whether one part of the plan is worth building.")
@@ -28,6 +29,8 @@ public record Verdict(
     @Meaning("Why, the strongest first.") @Size(max = 20) List<Reason> reasons,
     @Meaning("What must be answered before it may be built.") @Size(max = 20)
         List<Reason> conditions,
+    @Meaning("Codes of the reasons and conditions that keep a yes back.") @Size(max = 20)
+        List<String> heldBackBy,
     @Meaning("The plan with the part less the same plan without it.") Difference difference) {
 
   /** Parts of a plan that are judged. */

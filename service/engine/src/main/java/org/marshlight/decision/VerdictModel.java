@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Objects;
 import org.marshlight.contract.Assumption;
 import org.marshlight.contract.Notice;
+import org.marshlight.decision.Verdict.Component;
 import org.marshlight.digester.TankYears;
 import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.loop.CoefficientsRead;
 import org.marshlight.loop.LoopRun;
 import org.marshlight.loop.Plan;
 import org.marshlight.loop.PreparedSite;
+import org.marshlight.loop.Stage;
 
 /** Runs a plan with and without each of its parts and says which are worth building. */
 public final class VerdictModel {
@@ -19,6 +21,9 @@ public final class VerdictModel {
   private final Effects with;
   private final Sizes sizes;
   private final WorkEstimate work;
+  private final EnergyParts energy;
+  private final WaterParts water;
+  private final ReturnParts returns;
 
   private VerdictModel(Plan plan, LoopRun run, Comparisons basis) {
     this.basis = basis;
@@ -34,6 +39,9 @@ public final class VerdictModel {
             with.service().annualUsefulKWh() + alcohol,
             basis.money().hourValue(),
             basis.set().bind(WorkCoefficients.class));
+    energy = new EnergyParts(basis, with, sizes, work);
+    water = new WaterParts(basis, with, work);
+    returns = new ReturnParts(basis, with, work);
   }
 
   /**
@@ -47,7 +55,8 @@ public final class VerdictModel {
    */
   public static Decision decide(
       Plan plan, LoopRun with, PreparedSite site, CoefficientSet set, TankYears tanks) {
-    return new VerdictModel(plan, with, new Comparisons(plan, site, set, tanks)).decision();
+    return new VerdictModel(plan, with, new Comparisons(plan, site, set, tanks, Stage.LOOP))
+        .decision();
   }
 
   /**
@@ -66,13 +75,34 @@ public final class VerdictModel {
   /** The verdicts of a plan that shares years of tanks with other runs. */
   public static List<Verdict> verdicts(
       Plan plan, LoopRun with, PreparedSite site, CoefficientSet set, TankYears tanks) {
-    return new VerdictModel(plan, with, new Comparisons(plan, site, set, tanks)).verdicts();
+    return new VerdictModel(plan, with, new Comparisons(plan, site, set, tanks, Stage.LOOP))
+        .verdicts();
+  }
+
+  /** The verdict of one part of a legal plan; null where the plan does not have it. */
+  static Verdict verdict(Comparisons basis, Component component, String bed) {
+    Plan plan = basis.plan();
+    return new VerdictModel(plan, basis.run(plan), basis).verdict(component, bed);
+  }
+
+  private Verdict verdict(Component component, String bed) {
+    return switch (component) {
+      case GAS_CAPTURE -> energy.gasCapture();
+      case GLASS -> energy.glass();
+      case NIGHT_INSULATION -> energy.nightInsulation();
+      case CO_FEEDING -> energy.coFeeding();
+      case BEDS -> water.all();
+      case BED ->
+          water.each().stream()
+              .filter(verdict -> verdict.bed().equals(bed))
+              .findFirst()
+              .orElse(null);
+      case FUEL_ALCOHOL -> returns.fuelAlcohol();
+      case COMPOST -> returns.compost();
+    };
   }
 
   private List<Verdict> verdicts() {
-    EnergyParts energy = new EnergyParts(basis, with, sizes, work);
-    WaterParts water = new WaterParts(basis, with, work);
-    ReturnParts returns = new ReturnParts(basis, with, work);
     List<Verdict> verdicts = new ArrayList<>();
     verdicts.add(energy.gasCapture());
     verdicts.add(energy.glass());

@@ -199,7 +199,7 @@ final class CautionNumbers {
       "airings",
       RoomGas.purgeAirChanges(share, share * c.alarmShare(), c.mixing()),
     };
-    if (hours.isEmpty()) {
+    if (hours.isEmpty() || hours.getAsDouble() > c.leakHours()) {
       add("gas-indoors", "room-leak-held", room);
       return;
     }
