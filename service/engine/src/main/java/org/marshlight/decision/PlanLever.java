@@ -67,7 +67,7 @@ record PlanLever(
         Lever.PEOPLE,
         "1",
         now,
-        0,
+        Math.min(now, 1),
         Math.max(MOST_PEOPLE, 2 * now),
         true,
         count -> changed(plan, "people", changed(plan.people(), "count", (int) Math.rint(count))));
