@@ -1,5 +1,6 @@
 package org.marshlight.decision;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.Map;
 import org.marshlight.contract.Meaning;
@@ -19,8 +20,8 @@ import org.marshlight.contract.Sentences;
  */
 @Meaning("What the same glass, money or wastes would give otherwise in a year.")
 public record Alternative(
-    @Meaning("Stable name.") @Size(max = 60) String code,
-    @Meaning("The comparison in words.") @Size(max = 1000) String text,
+    @NotNull @Meaning("Stable name.") @Size(max = 60) String code,
+    @NotNull @Meaning("The comparison in words.") @Size(max = 1000) String text,
     @Quantity(
             unit = "kW.h",
             low = -1e7,

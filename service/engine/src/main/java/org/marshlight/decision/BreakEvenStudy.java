@@ -1,5 +1,6 @@
 package org.marshlight.decision;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.marshlight.contract.Meaning;
@@ -46,9 +47,9 @@ public record BreakEvenStudy(
    */
   @Meaning("What one lever can do.")
   public record Change(
-      @Meaning("What is changed.") BreakEvenRequest.Lever lever,
-      @Meaning("What became of the search.") Outcome outcome,
-      @Meaning("UCUM code.") @Size(max = 20) String unit,
+      @NotNull @Meaning("What is changed.") BreakEvenRequest.Lever lever,
+      @NotNull @Meaning("What became of the search.") Outcome outcome,
+      @NotNull @Meaning("UCUM code.") @Size(max = 20) String unit,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
               low = 0,
@@ -83,7 +84,7 @@ public record BreakEvenStudy(
                   "How near the number that decides came to yes, in its own unit; nought or more"
                       + " reaches it; null where none was worked.")
           Double bestAboveYes,
-      @Meaning("The outcome in words.") Reason reason,
+      @NotNull @Meaning("The outcome in words.") Reason reason,
       @Quantity(unit = "1", low = 0, high = 1000, meaning = "Verdicts that were worked.")
           int runs) {}
 }

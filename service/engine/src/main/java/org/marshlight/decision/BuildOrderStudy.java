@@ -1,5 +1,6 @@
 package org.marshlight.decision;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.marshlight.contract.Meaning;
@@ -59,7 +60,7 @@ public record BuildOrderStudy(
   @Meaning("What is built next.")
   public record Phase(
       @Quantity(unit = "1", low = 1, high = 10, meaning = "Place in the order, from 1.") int number,
-      @Meaning("What is built.") Step step,
+      @NotNull @Meaning("What is built.") Step step,
       @Meaning("What must stand before it.") @Size(max = 5) List<Step> needs,
       @Quantity(
               unit = "1",
@@ -83,9 +84,9 @@ public record BuildOrderStudy(
                   "Expected net present value that it adds to what stands before it; null where cost"
                       + " or price is not given.")
           Double marginalExpectedNetPresentValue,
-      @Meaning("Greenhouse gases that it adds, with what it spares.")
+      @NotNull @Meaning("Greenhouse gases that it adds, with what it spares.")
           GreenhouseGasEstimate.Weight marginalGases,
-      @Meaning("Why here.") Reason reason) {}
+      @NotNull @Meaning("Why here.") Reason reason) {}
 
   /**
    * What is not built.
@@ -94,7 +95,8 @@ public record BuildOrderStudy(
    * @param reason why not
    */
   @Meaning("What is not built.")
-  public record LeftOut(@Meaning("The part.") Step step, @Meaning("Why not.") Reason reason) {}
+  public record LeftOut(
+      @NotNull @Meaning("The part.") Step step, @NotNull @Meaning("Why not.") Reason reason) {}
 
   /**
    * A reading that could change a verdict.
@@ -105,8 +107,8 @@ public record BuildOrderStudy(
    */
   @Meaning("A reading that could change a verdict.")
   public record Reading(
-      @Meaning("Stable name.") @Size(max = 60) String code,
-      @Meaning("What to read.") @Size(max = 300) String text,
+      @NotNull @Meaning("Stable name.") @Size(max = 60) String code,
+      @NotNull @Meaning("What to read.") @Size(max = 300) String text,
       @Meaning("Verdicts that change over the range of what it tells.") @Size(max = 60)
           List<Turn> changes) {}
 
@@ -123,16 +125,16 @@ public record BuildOrderStudy(
    */
   @Meaning("A verdict that a reading could change.")
   public record Turn(
-      @Meaning("The part.") Verdict.Component component,
+      @NotNull @Meaning("The part.") Verdict.Component component,
       @Meaning("Name of the bed, for one of several; null otherwise.") @Size(max = 20) String bed,
-      @Meaning("What the reading tells.") @Size(max = 200) String coefficient,
-      @Meaning("UCUM code of its value.") @Size(max = 40) String unit,
+      @NotNull @Meaning("What the reading tells.") @Size(max = 200) String coefficient,
+      @NotNull @Meaning("UCUM code of its value.") @Size(max = 40) String unit,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
               low = -1e12,
               high = 1e12,
               meaning = "Its value at which the verdict changes: an end of its range.")
           double value,
-      @Meaning("The verdict as it stands.") Worth now,
-      @Meaning("The verdict at that value.") Worth then) {}
+      @NotNull @Meaning("The verdict as it stands.") Worth now,
+      @NotNull @Meaning("The verdict at that value.") Worth then) {}
 }

@@ -1,5 +1,6 @@
 package org.marshlight.decision;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +19,7 @@ import org.marshlight.contract.Sentences;
  */
 @Meaning("Work or a watch-point of the year.")
 public record CalendarEntry(
-    @Meaning("Stable name.") @Size(max = 60) String code,
+    @NotNull @Meaning("Stable name.") @Size(max = 60) String code,
     @Size(max = 12)
         @Quantity(
             unit = "1",
@@ -26,7 +27,7 @@ public record CalendarEntry(
             high = 12,
             meaning = "Months in which it falls, 1 = January.")
         List<Integer> months,
-    @Meaning("What is to be done or watched.") @Size(max = 500) String text,
+    @NotNull @Meaning("What is to be done or watched.") @Size(max = 500) String text,
     @Meaning("The numbers and names in the text.") Map<String, Object> params) {
 
   static CalendarEntry of(String code, List<Integer> months, Object... params) {

@@ -1,5 +1,6 @@
 package org.marshlight.decision;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.marshlight.contract.Meaning;
@@ -82,7 +83,7 @@ public record Difference(
         double landPhosphorusKg,
     @Quantity(unit = "kg", low = -1e7, high = 1e7, meaning = "Potassium that comes back to land.")
         double landPotassiumKg,
-    @Meaning("Greenhouse gases, with what is spared elsewhere; below nought is a gain.")
+    @NotNull @Meaning("Greenhouse gases, with what is spared elsewhere; below nought is a gain.")
         GreenhouseGasEstimate.Weight gases,
     @Quantity(unit = "h/a", low = 0, high = 1e6, meaning = "Work of the household.")
         double workHoursPerYear,

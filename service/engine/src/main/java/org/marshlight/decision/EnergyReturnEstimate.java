@@ -1,5 +1,6 @@
 package org.marshlight.decision;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.marshlight.contract.Meaning;
@@ -72,7 +73,7 @@ public record EnergyReturnEstimate(
    */
   @Meaning("Energy of making one part.")
   public record Embodied(
-      @Meaning("The part.") PlanPart part,
+      @NotNull @Meaning("The part.") PlanPart part,
       @Quantity(unit = "kW.h", low = 0, high = 1e10, meaning = "Energy of making it.")
           double embodiedKWh) {}
 

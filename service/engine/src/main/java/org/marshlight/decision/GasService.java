@@ -47,6 +47,7 @@ record GasService(double[] usefulKWh, double[] displacedKWh) {
       case COOKING -> served / displaced.stoveEfficiency();
       case HOT_WATER -> served / displaced.processEfficiency();
       case LAMP, ENGINE -> burned;
+      case TANK_HEATING -> 0;
     };
   }
 

@@ -1,5 +1,6 @@
 package org.marshlight.decision;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.marshlight.contract.Meaning;
@@ -24,17 +25,18 @@ import org.marshlight.economy.BaselineDesign;
  */
 @Meaning("Greenhouse gases of the household with its present system against the plan, a year.")
 public record GreenhouseGasEstimate(
-    @Meaning("What the household's wastewater does without the plan.")
+    @NotNull @Meaning("What the household's wastewater does without the plan.")
         BaselineDesign.Sewage sewageWithout,
-    @Meaning(
+    @NotNull
+        @Meaning(
             "The fuel that the gas takes the place of; its factor is for net heating value, like"
                 + " all energies here.")
         @Size(max = 60)
         String displacedFuel,
     @Meaning("What gives off what.") @Size(max = 60) List<Line> lines,
-    @Meaning("All lines without the plan.") Weight present,
-    @Meaning("All lines of the plan.") Weight plan,
-    @Meaning("The plan less the present system; below nought is a gain for the climate.")
+    @NotNull @Meaning("All lines without the plan.") Weight present,
+    @NotNull @Meaning("All lines of the plan.") Weight plan,
+    @NotNull @Meaning("The plan less the present system; below nought is a gain for the climate.")
         Weight difference,
     @Quantity(unit = "1", low = 0, high = 1, meaning = "Share of the gas that leaks in the plan.")
         double leakFraction,
@@ -78,15 +80,15 @@ public record GreenhouseGasEstimate(
    */
   @Meaning("What one thing gives off in a year.")
   public record Line(
-      @Meaning("With the plan or without.") Side side,
-      @Meaning("Stable name.") @Size(max = 60) String code,
-      @Meaning("What it is.") @Size(max = 300) String text,
+      @NotNull @Meaning("With the plan or without.") Side side,
+      @NotNull @Meaning("Stable name.") @Size(max = 60) String code,
+      @NotNull @Meaning("What it is.") @Size(max = 300) String text,
       @Quantity(unit = "kg", low = -1e9, high = 1e9, meaning = "Fossil carbon dioxide.")
           double carbonDioxideKg,
       @Quantity(unit = "kg", low = -1e9, high = 1e9, meaning = "Methane.") double methaneKg,
       @Quantity(unit = "kg", low = -1e9, high = 1e9, meaning = "Nitrous oxide.")
           double nitrousOxideKg,
-      @Meaning("All together, as carbon dioxide.") Weight weight) {}
+      @NotNull @Meaning("All together, as carbon dioxide.") Weight weight) {}
 
   /**
    * Gases as the carbon dioxide that warms as much.

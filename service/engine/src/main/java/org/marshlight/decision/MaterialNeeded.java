@@ -1,5 +1,6 @@
 package org.marshlight.decision;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import org.marshlight.contract.Meaning;
 import org.marshlight.contract.Quantity;
@@ -20,18 +21,18 @@ import org.marshlight.economy.PlanPart;
  */
 @Meaning("An amount of one material by geometry alone: no structural design.")
 public record MaterialNeeded(
-    @Meaning("Stable name.") @Size(max = 60) String code,
-    @Meaning("What it is.") @Size(max = 200) String text,
-    @Meaning("Part of the plan.") PlanPart part,
+    @NotNull @Meaning("Stable name.") @Size(max = 60) String code,
+    @NotNull @Meaning("What it is.") @Size(max = 200) String text,
+    @NotNull @Meaning("Part of the plan.") PlanPart part,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
             low = 0,
             high = 1e7,
             meaning = "How much, allowance included.")
         double amount,
-    @Meaning("UCUM code of the amount.") @Size(max = 20) String unit,
+    @NotNull @Meaning("UCUM code of the amount.") @Size(max = 20) String unit,
     @Quantity(unit = "1", low = 0, high = 1, meaning = "What is added to the geometry.")
         double allowanceFraction,
-    @Meaning("What the amount is taken from.") @Size(max = 300) String basis,
+    @NotNull @Meaning("What the amount is taken from.") @Size(max = 300) String basis,
     @Quantity(unit = "kW.h", low = 0, high = 1e9, meaning = "Energy of making it.")
         double embodiedKWh) {}

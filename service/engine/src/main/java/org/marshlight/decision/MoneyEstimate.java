@@ -1,5 +1,6 @@
 package org.marshlight.decision;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.marshlight.contract.Meaning;
@@ -38,7 +39,7 @@ public record MoneyEstimate(
         double sunk,
     @Meaning("Parts of the plan whose cost is not given, counted as nought.") @Size(max = 6)
         List<PlanPart> costsNotGiven,
-    @Meaning("What the plan comes to.") AppraisalEstimate appraisal,
+    @NotNull @Meaning("What the plan comes to.") AppraisalEstimate appraisal,
     @Quantity(
             unit = "1/(kW.h)",
             low = 0,
@@ -77,7 +78,7 @@ public record MoneyEstimate(
    */
   @Meaning("Net present value by one convention.")
   public record Convention(
-      @Meaning("The convention.") Timing timing,
+      @NotNull @Meaning("The convention.") Timing timing,
       @Quantity(
               unit = "1",
               low = 0,

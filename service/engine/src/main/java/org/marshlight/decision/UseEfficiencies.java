@@ -10,12 +10,14 @@ public record UseEfficiencies(
     @Coefficient("decision.lamp-efficiency") double lamp,
     @Coefficient("decision.engine-efficiency") double engine) {
 
+  /** Useful share of a use; warming the tank is of use only by the gas that it brings. */
   double of(GasPurpose purpose) {
     return switch (purpose) {
       case COOKING -> cooking;
       case HOT_WATER -> hotWater;
       case LAMP -> lamp;
       case ENGINE -> engine;
+      case TANK_HEATING -> 0;
     };
   }
 }

@@ -1,5 +1,6 @@
 package org.marshlight.decision;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.marshlight.contract.Meaning;
@@ -20,18 +21,19 @@ import org.marshlight.contract.Quantity;
  */
 @Meaning("Whether one part of the plan is worth building.")
 public record Verdict(
-    @Meaning("The part.") Component component,
+    @NotNull @Meaning("The part.") Component component,
     @Meaning("Name of the bed, for one of several beds; null otherwise.") @Size(max = 20)
         String bed,
-    @Meaning("Yes, marginal or no.") Worth answer,
-    @Meaning("What the answer rests on.") Basis basis,
-    @Meaning("The number that decides, and its thresholds.") Measure measure,
+    @NotNull @Meaning("Yes, marginal or no.") Worth answer,
+    @NotNull @Meaning("What the answer rests on.") Basis basis,
+    @NotNull @Meaning("The number that decides, and its thresholds.") Measure measure,
     @Meaning("Why, the strongest first.") @Size(max = 20) List<Reason> reasons,
     @Meaning("What must be answered before it may be built.") @Size(max = 20)
         List<Reason> conditions,
     @Meaning("Codes of the reasons and conditions that keep a yes back.") @Size(max = 20)
         List<String> heldBackBy,
-    @Meaning("The plan with the part less the same plan without it.") Difference difference) {
+    @NotNull @Meaning("The plan with the part less the same plan without it.")
+        Difference difference) {
 
   /** Parts of a plan that are judged. */
   public enum Component {
@@ -87,7 +89,8 @@ public record Verdict(
               high = 1e15,
               meaning = "Marginal from here on.")
           double marginalFrom,
-      @Meaning("UCUM code; money is in the plan's currency.") @Size(max = 40) String unit) {
+      @NotNull @Meaning("UCUM code; money is in the plan's currency.") @Size(max = 40)
+          String unit) {
 
     /** What the number alone says. */
     Worth worth() {

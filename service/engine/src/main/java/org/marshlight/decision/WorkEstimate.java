@@ -1,5 +1,6 @@
 package org.marshlight.decision;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.marshlight.contract.Meaning;
@@ -52,8 +53,8 @@ public record WorkEstimate(
    */
   @Meaning("One task.")
   public record Task(
-      @Meaning("Stable name.") @Size(max = 60) String code,
-      @Meaning("What it is.") @Size(max = 200) String text,
+      @NotNull @Meaning("Stable name.") @Size(max = 60) String code,
+      @NotNull @Meaning("What it is.") @Size(max = 200) String text,
       @Meaning("Part of the plan that asks for it; null for the tank itself.") Component component,
       @Quantity(unit = "h/a", low = 0, high = 1e6, meaning = "Hours in a year.")
           double hoursPerYear,

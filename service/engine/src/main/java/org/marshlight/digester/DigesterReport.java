@@ -22,28 +22,31 @@ final class DigesterReport {
 
   static DigesterEstimate of(
       DigesterModel.Inputs inputs,
-      TankGeometry geometry,
-      CoverDesign cover,
-      HeatYear warmth,
-      DigestionYear matter,
+      TankYear year,
       GasBooks gas,
-      WaterStream effluent,
+      DigesterEstimate.StartUp startUp,
+      DigesterEstimate.TankHeating tankHeating,
       CoefficientSet set,
       List<Notice> notices) {
+    TankGeometry geometry = year.geometry();
+    HeatYear warmth = year.warmth();
+    DigestionYear matter = year.matter();
     DigestionCoefficients coefficients = set.bind(DigestionCoefficients.class);
     Matter fed = Matter.sum(inputs.wastes().stream().map(Waste::annual).toList());
     return new DigesterEstimate(
         monthly(inputs.year().site(), warmth, matter, gas, coefficients),
-        annual(inputs, geometry, cover, warmth, matter, gas, fed, set, notices),
+        annual(inputs, year, gas, fed, set, notices),
         flows(warmth.ledger),
         Months.list(warmth.ledger.stored),
         load(inputs.wastes(), fed),
         gas(matter, gas, set),
-        effluent(effluent, coefficients),
+        effluent(year.effluent(), coefficients),
         sludge(geometry, matter),
         Stability.checks(inputs.wastes(), geometry.liquidM3(), warmth, matter, set),
         cycle(matter),
-        SecondOpinions.of(inputs, geometry.liquidM3(), warmth, fed, set));
+        SecondOpinions.of(inputs, geometry.liquidM3(), warmth, fed, set),
+        startUp,
+        tankHeating);
   }
 
   private static double[] months(IntToDoubleFunction value) {
@@ -72,14 +75,16 @@ final class DigesterReport {
         Months.list(site.airC()),
         Months.list(warmth.monthlyLidC),
         Months.list(warmth.monthlySurfaceC),
+        Months.list(warmth.ledger.sunOnTop),
+        Months.list(warmth.ledger.lidToLiquor),
         Months.list(produced),
         Months.list(dissolved),
         Months.list(leaked),
         Months.list(arriving),
         Months.list(months(m -> arriving[m] * gas.meteredPerNm3()[m])),
         Months.list(months(m -> arriving[m] * kWh)),
-        Months.list(months(m -> gas.store().usedNm3(m) * kWh)),
-        Months.list(months(m -> gas.store().surplusNm3[m] * kWh)),
+        Months.list(months(m -> gas.burnedNm3(m) * kWh)),
+        Months.list(months(m -> gas.letGoNm3(m) * kWh)),
         Months.list(
             months(m -> Math.max(0, gas.store().demandNm3(m) - gas.store().usedNm3(m)) * kWh)),
         Months.list(months(gas::cookingMet)));
@@ -87,14 +92,14 @@ final class DigesterReport {
 
   private static DigesterEstimate.Annual annual(
       DigesterModel.Inputs inputs,
-      TankGeometry geometry,
-      CoverDesign cover,
-      HeatYear warmth,
-      DigestionYear matter,
+      TankYear year,
       GasBooks gas,
       Matter fed,
       CoefficientSet set,
       List<Notice> notices) {
+    TankGeometry geometry = year.geometry();
+    HeatYear warmth = year.warmth();
+    DigestionYear matter = year.matter();
     double people = Months.sum(matter.methaneCodPeople);
     double produced = people + Months.sum(matter.methaneCodOther);
     double dissolved = Months.sum(matter.dissolvedMethaneCod);
@@ -116,8 +121,11 @@ final class DigesterReport {
         warmth.leastLiquorC,
         warmth.greatestLiquorC,
         warmth.greatestLidC,
+        warmth.leastSurfaceC,
+        warmth.greatestSurfaceC,
         warmth.lidHoursAboveScald,
-        stagnation(cover, set),
+        utilisedSun(warmth.ledger),
+        stagnation(year.cover(), set),
         warmth.groundLossWK,
         warmth.standardGroundLossWK,
         Stoichiometry.methaneOfCodNm3(produced),
@@ -136,6 +144,13 @@ final class DigesterReport {
         gas.store().longestDaysWithout,
         inflowM3Day > 0 ? geometry.liquidM3() / inflowM3Day : null,
         fed.volatileSolidsKg() / Months.DAYS_PER_YEAR / geometry.liquidM3());
+  }
+
+  private static Double utilisedSun(HeatLedger ledger) {
+    double sun = Months.sum(ledger.sunOnTop);
+    return sun > 0
+        ? Double.valueOf(Math.max(0, Math.min(1, Months.sum(ledger.lidToLiquor) / sun)))
+        : null;
   }
 
   private static double methaneKg(double cod) {
@@ -168,7 +183,8 @@ final class DigesterReport {
         Months.list(ledger.enclosure),
         Months.list(ledger.coverSoil),
         Months.list(ledger.ground),
-        Months.list(ledger.inflow));
+        Months.list(ledger.inflow),
+        Months.list(ledger.burnedGas));
   }
 
   private static DigesterEstimate.Load load(List<Waste> wastes, Matter fed) {

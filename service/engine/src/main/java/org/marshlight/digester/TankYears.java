@@ -35,21 +35,25 @@ public final class TankYears {
             inputs.cover(),
             inputs.wastes(),
             inputs.toiletOnly(),
+            inputs.warming() == null ? null : inputs.gas(),
+            inputs.warming() == null ? 0 : inputs.people(),
             set);
     TankYear year = known.get(key);
     if (year == null) {
-      year = DigesterModel.year(inputs, set);
+      year = TankYear.of(inputs, set);
       known.put(key, year);
     }
     return year;
   }
 
-  /** Everything that warmth and matter of a tank rest on. */
+  /** Everything that warmth and matter of a tank rest on; its gas where surplus warms it. */
   private record Key(
       ClimateYear year,
       TankDesign tank,
       CoverDesign cover,
       List<Waste> wastes,
       boolean toiletOnly,
+      GasDesign gas,
+      int people,
       CoefficientSet set) {}
 }

@@ -1,5 +1,6 @@
 package org.marshlight.economy;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.marshlight.contract.Meaning;
@@ -85,7 +86,7 @@ public record AppraisalEstimate(
         Double levelisedCostPerKWh,
     @Meaning("Expected net present value at the corners of price and life.") @Size(max = 4)
         List<Swing> swings,
-    @Meaning("What the expected net present value says at these corners.") Sign sign) {
+    @NotNull @Meaning("What the expected net present value says at these corners.") Sign sign) {
 
   /** What the sign of the expected net present value is over the swing of price and life. */
   public enum Sign {

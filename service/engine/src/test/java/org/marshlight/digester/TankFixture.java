@@ -26,14 +26,29 @@ final class TankFixture {
     Defaults defaults = new Defaults(CENTRAL);
     SiteDesign site =
         defaults.fill(
-            new SiteDesign(new ClimateChoice(climate, null), null, null, null, null), "/site");
+            new SiteDesign(
+                new ClimateChoice(climate, null), null, null, null, null, null, null, null),
+            "/site");
     return ClimateYear.of(ClimateModel.prepare(site, defaults, CENTRAL, new ArrayList<>()));
   }
 
   static TankDesign tank(double volumeM3, double intervalYears) {
     return new Defaults(CENTRAL)
         .fill(
-            new TankDesign(null, volumeM3, null, null, null, null, null, null, intervalYears, null),
+            new TankDesign(
+                null,
+                volumeM3,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                intervalYears,
+                null,
+                null,
+                null,
+                null),
             "/tank");
   }
 
@@ -60,12 +75,22 @@ final class TankFixture {
 
   static DigesterOutcome run(
       ClimateYear year, TankDesign tank, CoverDesign cover, int people, List<Waste> wastes) {
+    return run(year, tank, cover, null, people, wastes);
+  }
+
+  static DigesterOutcome run(
+      ClimateYear year,
+      TankDesign tank,
+      CoverDesign cover,
+      GasDesign gas,
+      int people,
+      List<Waste> wastes) {
     return DigesterModel.run(
         new DigesterModel.Inputs(
             year,
             tank,
             cover,
-            null,
+            gas,
             wastes,
             people,
             people * (double) Months.DAYS_PER_YEAR,
