@@ -9,6 +9,7 @@ import org.marshlight.contract.Sentences;
 import org.marshlight.contract.WireName;
 import org.marshlight.digester.GasPurpose;
 import org.marshlight.digester.GasUse;
+import org.marshlight.economy.MoneyCheck;
 import org.marshlight.evidence.CoefficientBook;
 import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.evidence.Defaults;
@@ -43,6 +44,9 @@ final class PlanRules {
     feeds(plan, set, faults);
     gas(plan, faults);
     tank(plan, set, faults);
+    if (plan.money() != null) {
+      faults.addAll(MoneyCheck.faults(plan.money(), "/money"));
+    }
     beds(plan, set, faults);
     effluent(plan, set, faults);
     return faults;

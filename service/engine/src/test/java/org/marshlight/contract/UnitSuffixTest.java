@@ -25,6 +25,10 @@ class UnitSuffixTest {
     String[][] pairs = {
       {"KWhM2Day", "kW.h/(m2.d)"},
       {"PerKWh", "1/(kW.h)"},
+      {"PerM2", "1/m2"},
+      {"KWhPerYear", "kW.h/a"},
+      {"KWhPerHour", "kW.h/h"},
+      {"HoursPerYear", "h/a"},
       {"KWh", "kW.h"},
       {"M2KW", "m2.K/W"},
       {"WK", "W/K"},
