@@ -26,6 +26,7 @@ class ArchitectureTest {
       List.of(
           "contract",
           "evidence",
+          "statistics",
           "climate",
           "feed",
           "digester",
