@@ -7,6 +7,7 @@ import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.sli
 import com.tngtech.archunit.core.domain.JavaCall;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaField;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -118,7 +119,8 @@ class ArchitectureTest {
       @Override
       public void check(JavaClass type, ConditionEvents events) {
         for (JavaField field : type.getFields()) {
-          if (field.getRawType().isPrimitive()) {
+          boolean constant = field.getModifiers().contains(JavaModifier.STATIC);
+          if (!constant && field.getRawType().isPrimitive()) {
             events.add(SimpleConditionEvent.violated(field, field.getDescription()));
           }
         }

@@ -11,4 +11,6 @@ public record ClimateCoefficients(
     @Coefficient("climate.least-daily-range") double leastDailyRange,
     @Coefficient("climate.ground-surface-above-air") double groundSurfaceAboveAir,
     @Coefficient("climate.ground-surface-swing") double groundSurfaceSwing,
-    @Coefficient("climate.ground-reflectance") double groundReflectance) {}
+    @Coefficient("climate.ground-reflectance") double groundReflectance,
+    @Coefficient("climate.snow-reflectance") double snowReflectance,
+    @Coefficient("climate.radiation-of-range") double radiationOfRange) {}

@@ -41,8 +41,8 @@ public final class ClimateModel {
     double elevation = elevation(site, station, notices);
 
     double[] air = Months.array(normals.meanAirTemperatureC());
-    double[] solar = Months.array(normals.horizontalSolarKWhM2Day());
-    double[] extraterrestrial = extraterrestrialMJM2Day(latitude);
+    double[] extraterrestrial = Orbit.REAL.extraterrestrialMJM2Day(latitude);
+    double[] solar = solar(normals, extraterrestrial, coefficients, notices);
     double[] clearness = clearness(solar, extraterrestrial);
     double[] range = dailyRange(normals, clearness, coefficients);
     double[] dewPoint = dewPoint(normals, air, range, coefficients, notices);
@@ -68,23 +68,50 @@ public final class ClimateModel {
         clearness,
         evapotranspiration,
         GroundSurface.ofAir(air, coefficients),
-        coefficients.groundReflectance());
+        reflectance(site.snowMonths(), coefficients),
+        horizon(site.horizonDeg()));
   }
 
-  /** Radiation outside the atmosphere, mean over the days of each month, MJ/(m2.d). */
-  static double[] extraterrestrialMJM2Day(double latitudeRad) {
-    double[] means = new double[Months.COUNT];
-    for (int month = 0; month < Months.COUNT; month++) {
-      double sum = 0;
-      for (int d = 0; d < Months.days(month); d++) {
-        int day = Months.firstDay(month) + d + 1;
-        sum +=
-            SolarRadiation.extraterrestrialMJM2Day(
-                latitudeRad, SunPosition.declination(day), SunPosition.distanceFactor(day));
-      }
-      means[month] = sum / Months.days(month);
+  private static double[] solar(
+      MonthlyNormals normals,
+      double[] extraterrestrial,
+      ClimateCoefficients coefficients,
+      List<Notice> notices) {
+    if (normals.horizontalSolarKWhM2Day() != null) {
+      return Months.array(normals.horizontalSolarKWhM2Day());
     }
-    return means;
+    notices.add(Notice.of("climate.radiation-estimated"));
+    double[] solar = new double[Months.COUNT];
+    for (int month = 0; month < Months.COUNT; month++) {
+      double range =
+          normals.meanMaxAirTemperatureC().get(month) - normals.meanMinAirTemperatureC().get(month);
+      double most = coefficients.greatestClearness() * extraterrestrial[month];
+      solar[month] =
+          Math.min(
+                  most,
+                  SolarRadiation.ofRangeMJM2Day(
+                      coefficients.radiationOfRange(), range, extraterrestrial[month]))
+              / megajoules(1);
+    }
+    return solar;
+  }
+
+  private static double[] reflectance(List<Integer> snowMonths, ClimateCoefficients coefficients) {
+    double[] reflectance = Months.constant(coefficients.groundReflectance());
+    for (int month = 0; month < Months.COUNT; month++) {
+      if (snowMonths != null && snowMonths.contains(month + 1)) {
+        reflectance[month] = coefficients.snowReflectance();
+      }
+    }
+    return reflectance;
+  }
+
+  private static double[] horizon(List<Double> horizonDeg) {
+    double[] horizon = new double[horizonDeg == null ? 0 : horizonDeg.size()];
+    for (int sector = 0; sector < horizon.length; sector++) {
+      horizon[sector] = FastMath.toRadians(horizonDeg.get(sector));
+    }
+    return horizon;
   }
 
   private static double elevation(SiteDesign site, BuiltInClimate station, List<Notice> notices) {

@@ -39,13 +39,14 @@ public record MonthlyNormals(
             high = 45,
             meaning = "Mean of the daily lowest air temperatures.")
         List<Double> meanMinAirTemperatureC,
-    @NotNull
-        @TwelveMonths
+    @TwelveMonths
         @Quantity(
             unit = "kW.h/(m2.d)",
             low = 0,
             high = 13,
-            meaning = "Global radiation on the horizontal, mean day of the month.")
+            meaning =
+                "Global radiation on the horizontal, mean day of the month; estimated from the"
+                    + " daily extremes of temperature if not given.")
         List<Double> horizontalSolarKWhM2Day,
     @TwelveMonths @Quantity(unit = "m/s", low = 0, high = 25, meaning = "Mean wind speed.")
         List<Double> windMS,

@@ -25,9 +25,20 @@ public final class NormalsCheck {
       MonthlyNormals normals, double latitudeDeg, String pointer, CoefficientSet set) {
     List<Fault> faults = new ArrayList<>();
     double greatest = set.bind(ClimateCoefficients.class).greatestClearness();
-    double[] outside = ClimateModel.extraterrestrialMJM2Day(FastMath.toRadians(latitudeDeg));
+    double[] outside = Orbit.REAL.extraterrestrialMJM2Day(FastMath.toRadians(latitudeDeg));
+    boolean sun = normals.horizontalSolarKWhM2Day() != null;
+    boolean extremes =
+        normals.meanMaxAirTemperatureC() != null && normals.meanMinAirTemperatureC() != null;
+    if (!sun && !extremes) {
+      faults.add(
+          Fault.of(
+              "climate.radiation-or-extremes",
+              pointer + "/horizontalSolarKWhM2Day",
+              null,
+              "12 values, or both daily extremes of temperature"));
+    }
     for (int month = 0; month < 12; month++) {
-      double solar = normals.horizontalSolarKWhM2Day().get(month);
+      double solar = sun ? normals.horizontalSolarKWhM2Day().get(month) : 0;
       double most = greatest * outside[month] / 3.6;
       if (solar > most) {
         faults.add(

@@ -15,7 +15,9 @@ package org.marshlight.climate;
  * @param clearness global radiation over that outside the atmosphere; 0 in polar night
  * @param referenceEtMmDay reference evapotranspiration
  * @param ground wave of the ground's surface temperature
- * @param groundReflectance share of sunlight that the ground throws back
+ * @param groundReflectance share of sunlight that the ground throws back, by month
+ * @param horizonRad height of what stands before the sun in sectors from true north, clockwise;
+ *     empty if nothing does
  */
 public record SiteClimate(
     double latitudeRad,
@@ -30,7 +32,8 @@ public record SiteClimate(
     double[] clearness,
     double[] referenceEtMmDay,
     GroundSurface ground,
-    double groundReflectance) {
+    double[] groundReflectance,
+    double[] horizonRad) {
 
   /** Depth at which the year's swing in this soil is down to 1/e, m. */
   public double dampingDepthM() {

@@ -3,6 +3,7 @@ package org.marshlight.climate;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
+import java.util.List;
 import org.marshlight.contract.CatalogueId;
 import org.marshlight.contract.Meaning;
 import org.marshlight.contract.Quantity;
@@ -16,6 +17,9 @@ import org.marshlight.contract.Usual;
  * @param longitudeDeg east positive; the station's, or not needed
  * @param elevationM above sea level; the station's, or a stated default
  * @param soil id of a soil of the catalogue
+ * @param horizonDeg what stands before the sun, by sector
+ * @param snowMonths months in which snow lies
+ * @param hours a real year hour by hour
  */
 @Meaning("Where the home stands.")
 public record SiteDesign(
@@ -40,4 +44,31 @@ public record SiteDesign(
         @CatalogueId("soils")
         @Usual("moist-loam")
         @Size(max = 60)
-        String soil) {}
+        String soil,
+    @Size(min = 12, max = 12)
+        @Quantity(
+            unit = "deg",
+            low = 0,
+            high = 80,
+            meaning =
+                "Height of what stands before the sun in twelve sectors of 30 deg, clockwise, the"
+                    + " first about true north; nothing if not given.")
+        List<Double> horizonDeg,
+    @Size(max = 12)
+        @Quantity(
+            unit = "1",
+            low = 1,
+            high = 12,
+            meaning = "Months in which snow lies, 1 = January; none if not given.")
+        List<Integer> snowMonths,
+    @Valid
+        @Meaning(
+            "A real year hour by hour, which then drives the tank in place of the monthly normals.")
+        HoursDesign hours) {
+
+  /** The same site driven by its monthly normals. */
+  public SiteDesign withoutHours() {
+    return new SiteDesign(
+        climate, latitudeDeg, longitudeDeg, elevationM, soil, horizonDeg, snowMonths, null);
+  }
+}

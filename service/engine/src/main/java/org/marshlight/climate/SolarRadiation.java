@@ -71,6 +71,22 @@ public final class SolarRadiation {
     return (0.25 + 0.50 * sunshineHours / daylightHours) * extraterrestrial;
   }
 
+  /** Radiation from the daily range of temperature, Hargreaves and Samani. */
+  @Formula(
+      id = "climate.radiation-of-range",
+      symbol = "R_s",
+      expression = "k_Rs sqrt(T_max - T_min) R_a",
+      unit = "MJ/(m2.d)",
+      meaning = "Daily radiation on the horizontal from the daily range of temperature.",
+      source = "fao56",
+      equation = "50")
+  public static double ofRangeMJM2Day(
+      @Argument(symbol = "k_Rs", unit = "{K^-0.5}", low = 0.05, high = 0.3) double coefficient,
+      @Argument(symbol = "T_max - T_min", unit = "K", low = 0, high = 40) double rangeK,
+      @Argument(symbol = "R_a", unit = "MJ/(m2.d)", low = 0, high = 60) double extraterrestrial) {
+    return coefficient * Math.sqrt(rangeK) * extraterrestrial;
+  }
+
   /** Share of diffuse in monthly mean radiation; valid for a clearness of 0.3 to 0.8. */
   @Formula(
       id = "climate.monthly-diffuse-fraction",

@@ -1,6 +1,7 @@
 package org.marshlight.climate;
 
 import org.apache.commons.math3.util.FastMath;
+import org.marshlight.contract.Months;
 
 /**
  * Radiation on a tilted plane, hour by hour. Arrays are handed out without copying and must not be
@@ -14,35 +15,48 @@ import org.apache.commons.math3.util.FastMath;
 public record TiltedYear(
     double[] beamWM2, double[] skyWM2, double[] groundWM2, double[] cosIncidence) {
 
-  static TiltedYear of(ClimateYear year, double tiltRad, double westOfSouthRad) {
+  static TiltedYear of(ClimateYear year, Horizon horizon, double tiltRad, double westOfSouthRad) {
     TiltedYear tilted =
         new TiltedYear(
             new double[ClimateYear.HOURS],
             new double[ClimateYear.HOURS],
             new double[ClimateYear.HOURS],
             new double[ClimateYear.HOURS]);
-    double latitude = year.site().latitudeRad();
-    double groundView = year.site().groundReflectance() * (1 - FastMath.cos(tiltRad)) / 2;
-    for (int hour = 0; hour < ClimateYear.HOURS; hour++) {
-      double beam = year.beamWM2()[hour];
-      double diffuse = year.diffuseWM2()[hour];
-      double outside = year.extraterrestrialWM2()[hour];
-      if (beam + diffuse <= 0 || outside <= 0) {
-        continue;
+    TiltedPlane plane = new TiltedPlane(year.site().latitudeRad(), tiltRad, westOfSouthRad);
+    double groundView = (1 - FastMath.cos(tiltRad)) / 2;
+    double skyShare = horizon.skyShare();
+    int[] months = Months.monthOfDay();
+    for (int day = 0; day < Months.DAYS_PER_YEAR; day++) {
+      double reflected = groundView * year.site().groundReflectance()[months[day]];
+      plane.day(year.declinationRad[day]);
+      for (int hour = 24 * day; hour < 24 * day + 24; hour++) {
+        double beam = year.beamWM2[hour];
+        double diffuse = year.diffuseWM2[hour];
+        double outside = year.extraterrestrialWM2[hour];
+        if (beam + diffuse <= 0 || outside <= 0) {
+          continue;
+        }
+        double hourAngle = year.hourAngleRad[hour];
+        plane.hour(hourAngle);
+        double cosZenith = plane.cosZenith();
+        boolean seen =
+            horizon.shows(
+                year.site().latitudeRad(), year.declinationRad[day], hourAngle, cosZenith);
+        double ratio = seen && cosZenith > 0 ? plane.cosIncidence() / cosZenith : 0;
+        tilted.beamWM2[hour] = beam * ratio;
+        tilted.skyWM2[hour] =
+            skyShare
+                * SolarRadiation.tiltedSkyDiffuse(
+                    seen ? beam : 0, diffuse, outside, ratio, tiltRad);
+        tilted.groundWM2[hour] = reflected * (beam + diffuse);
+        tilted.cosIncidence[hour] = seen ? plane.cosIncidence() : 0;
       }
-      double declination = year.declinationRad()[hour / 24];
-      double hourAngle = year.hourAngleRad()[hour];
-      double cosZenith = SunPosition.cosZenith(latitude, declination, hourAngle);
-      double cosIncidence =
-          Math.max(
-              0,
-              SunPosition.cosIncidence(latitude, declination, hourAngle, tiltRad, westOfSouthRad));
-      double ratio = cosIncidence / cosZenith;
-      tilted.beamWM2[hour] = beam * ratio;
-      tilted.skyWM2[hour] = SolarRadiation.tiltedSkyDiffuse(beam, diffuse, outside, ratio, tiltRad);
-      tilted.groundWM2[hour] = groundView * (beam + diffuse);
-      tilted.cosIncidence[hour] = cosIncidence;
     }
     return tilted;
+  }
+
+  /** All radiation on the plane in an hour, W/m2. */
+  public double totalWM2(int hour) {
+    return beamWM2[hour] + skyWM2[hour] + groundWM2[hour];
   }
 }

@@ -127,8 +127,8 @@ public record CropEstimate(
    * @param harvestedFraction share lifted
    * @param sustainableFraction share that such a stand stands every year
    * @param limit what holds growth back most, beside light and warmth
-   * @param limitedFraction growth lost to that, as a share of what light and warmth allow; 0 if
-   *     nothing is lacking
+   * @param limitedFraction growth lost to that, as a share of what else allows; 0 if nothing is
+   *     lacking
    * @param methaneKg methane that the wet stand gives off, where its bed holds matter enough for it
    */
   @Meaning("The stand of one bed, mature.")
@@ -173,7 +173,7 @@ public record CropEstimate(
               low = 0,
               high = 1,
               meaning =
-                  "Growth lost to that, as a share of what light and warmth allow; 0 if nothing is lacking.")
+                  "Growth lost to that, as a share of what else allows; 0 if nothing is lacking.")
           double limitedFraction,
       @Quantity(
               unit = "kg",

@@ -73,31 +73,16 @@ public record CropGrowth(
       double area) {
     double toTops = Months.sum(y.topsGrowth);
     double toOrgans = Months.sum(y.organGrowth);
-    double raised = c.springEfficiency() * y.movedUp;
     double organsLifted = plant.organOfUnderground() * y.lifted;
-    double respiredStorage = c.storageRespired() * y.storageLost;
-    double deadUnderground =
-        y.storageLost - respiredStorage + y.frostKilled + y.lifted - organsLifted;
-    Matter leached = Tissue.nutrients(y.leachedNitrogen, y.leachedPhosphorus, y.leachedPotassium);
-    Matter respired =
-        tissue.organs().times(y.movedUp + respiredStorage).minus(tissue.tops().times(raised));
-    Matter litter =
-        tissue
-            .tops()
-            .times(y.topsDied + y.topsLeft)
-            .minus(tissue.organs().times(y.topsReturned))
-            .plus(tissue.organs().times(deadUnderground))
-            .plus(leached)
-            .plus(withoutOrganic(tissue.organs().times(respiredStorage)));
-    double starch = organsLifted * plant.organStarch() * season.starchAtHarvest(c);
+    double starch = organsLifted * Tissue.starchShare(plant) * season.starchAtHarvest(c);
     return new CropGrowth(
         times(y.nitrogenUptake, area),
         times(y.phosphorusUptake, area),
         times(y.potassiumUptake, area),
         Tissue.organic(tissue.tops().times(toTops).plus(tissue.organs().times(toOrgans)))
             .times(area),
-        Tissue.organic(respired).times(area),
-        litter.times(area),
+        respired(y, c, tissue).times(area),
+        litter(y, plant, c, tissue).times(area),
         wet(tissue.organs().times(organsLifted * area), plant.organMoisture()),
         wet(tissue.tops().times(y.topsCut * area), plant.topsMoisture()),
         tissue
@@ -108,7 +93,7 @@ public record CropGrowth(
         meanOfDays(y.meanTops, area),
         meanOfDays(y.meanUnderground, area),
         starch * area,
-        organsLifted * plant.organSugar() * area,
+        organsLifted * Tissue.sugarShare(plant) * area,
         y.peakTops * area,
         y.undergroundBeforeHarvest * area,
         (toTops + toOrgans) * area,
@@ -121,9 +106,26 @@ public record CropGrowth(
         y.years);
   }
 
-  /** Organs burn their organic matter; its nutrients are left behind. */
-  private static Matter withoutOrganic(Matter matter) {
-    return matter.minus(Tissue.organic(matter));
+  /** Organic matter burned in storage, and in turning reserves to tops. */
+  private static Matter respired(StandYears y, CropCoefficients c, Tissue tissue) {
+    double raised = c.springEfficiency() * y.movedUp;
+    double stored = c.storageRespired() * y.storageLost;
+    return Tissue.organic(
+        tissue.organs().times(y.movedUp + stored).minus(tissue.tops().times(raised)));
+  }
+
+  /** Dead tops, organs and roots, what leaches, and the nutrients of what was burned. */
+  private static Matter litter(StandYears y, PlantTraits plant, CropCoefficients c, Tissue tissue) {
+    Matter burned = tissue.organs().times(c.storageRespired() * y.storageLost);
+    double rootsOfLifted = (1 - plant.organOfUnderground()) * y.lifted;
+    double dead = (1 - c.storageRespired()) * y.storageLost + y.frostKilled + rootsOfLifted;
+    return tissue
+        .tops()
+        .times(y.topsDied + y.topsLeft)
+        .minus(tissue.organs().times(y.topsReturned))
+        .plus(tissue.organs().times(dead))
+        .plus(burned.minus(Tissue.organic(burned)))
+        .plus(Tissue.nutrients(y.leachedNitrogen, y.leachedPhosphorus, y.leachedPotassium));
   }
 
   private static Matter wet(Matter dry, double moisture) {

@@ -15,6 +15,9 @@ final class CropReport {
   /** Growth lost below which nothing counts as lacking. */
   private static final double WORTH_NAMING = 0.01;
 
+  private static final List<Limit> LACKING =
+      List.of(Limit.NITROGEN, Limit.PHOSPHORUS, Limit.POTASSIUM, Limit.WATER);
+
   private CropReport() {}
 
   static CropEstimate of(List<CropStand> stands, List<CropGrowth> growths) {
@@ -74,20 +77,25 @@ final class CropReport {
         stand.bed().harvestedFraction(),
         stand.plant().sustainableHarvest(),
         limit,
-        limit == Limit.NOTHING ? 0 : lost(growth, limit) / possible(growth),
+        limit == Limit.NOTHING ? 0 : lost(growth, limit) / possible(growth, limit),
         stand.methaneKgM2Year() * stand.bed().areaM2());
   }
 
+  /**
+   * What holds growth back most. Thin reserves come last, for they may themselves be the work of
+   * what was lacking.
+   */
   private static Limit limit(CropGrowth growth) {
     Limit worst = Limit.NOTHING;
-    double most = WORTH_NAMING * possible(growth);
-    for (Limit limit : Limit.values()) {
+    double most = WORTH_NAMING * possible(growth, Limit.NITROGEN);
+    for (Limit limit : LACKING) {
       if (lost(growth, limit) > most) {
         worst = limit;
         most = lost(growth, limit);
       }
     }
-    return worst;
+    boolean thinned = lost(growth, Limit.HARVEST) > WORTH_NAMING * possible(growth, Limit.HARVEST);
+    return worst == Limit.NOTHING && thinned ? Limit.HARVEST : worst;
   }
 
   private static double lost(CropGrowth growth, Limit limit) {
@@ -101,15 +109,13 @@ final class CropReport {
     };
   }
 
-  /** Growth that light and warmth would allow, kg. */
-  private static double possible(CropGrowth growth) {
-    CropGrowth.Lost lost = growth.lost();
-    return growth.growthKg()
-        + lost.toNitrogenKg()
-        + lost.toPhosphorusKg()
-        + lost.toPotassiumKg()
-        + lost.toWaterKg()
-        + lost.toHarvestKg();
+  /** Growth that would be made if neither a limit nor what acts after it held it back, kg. */
+  private static double possible(CropGrowth growth, Limit limit) {
+    double possible = growth.growthKg();
+    for (Limit lacking : LACKING) {
+      possible += lost(growth, lacking);
+    }
+    return limit == Limit.HARVEST ? possible + lost(growth, limit) : possible;
   }
 
   /** The first years as shares of the mature one. */
@@ -138,9 +144,7 @@ final class CropReport {
   }
 
   private static double sum(List<CropGrowth> growths, ToDoubleFunction<CropGrowth> figure) {
-    double[] whole = new double[growths.size()];
-    java.util.Arrays.fill(whole, 1);
-    return sum(growths, whole, figure);
+    return growths.stream().mapToDouble(figure).sum();
   }
 
   private static double sum(

@@ -12,8 +12,11 @@ final class StandYears {
 
   private static final int MOST_YEARS = 200;
 
-  /** Change from year to year below which a stand is steady: relative, and in kg/m2. */
+  /** Change from year to year, as a share of what stands, below which a stand is steady. */
   private static final double STEADY = 1e-9;
+
+  /** A stand that makes less than this in a year, kg/m2, cannot live. */
+  private static final double BARE = 1e-12;
 
   private final Season season;
   private final PlantTraits plant;
@@ -110,11 +113,25 @@ final class StandYears {
       changeOfTops = tops - topsBefore;
       changeOfUnderground = underground - undergroundBefore;
       double change = Math.abs(changeOfTops) + Math.abs(changeOfUnderground);
-      if (change <= STEADY * (1 + tops + underground)) {
+      if (Months.sum(topsGrowth) + Months.sum(organGrowth) < BARE) {
+        perish();
+        break;
+      }
+      if (change <= STEADY * (tops + underground)) {
         break;
       }
     }
     return this;
+  }
+
+  /** What is left of a stand that cannot live is nothing, not a trace that fades for ever. */
+  private void perish() {
+    clear();
+    tops = 0;
+    underground = 0;
+    undergroundBeforeHarvest = 0;
+    changeOfTops = 0;
+    changeOfUnderground = 0;
   }
 
   /** Last year's tops fall; reserves decide how much leaf comes. */

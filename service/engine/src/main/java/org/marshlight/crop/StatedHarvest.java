@@ -15,7 +15,8 @@ public final class StatedHarvest {
    * @param plant id of a plant of the catalogue
    * @param organsDryKg dry mass of storage organs
    * @param topsDryKg dry mass of tops
-   * @param starchFraction starch in the organs' dry mass; null for the plant's own
+   * @param starchFraction starch in the organs' dry mass, as far as there is room for it beside ash
+   *     and sugar; null for the plant's own
    * @param set the coefficients
    */
   public static Harvest.Lot lot(
@@ -27,13 +28,14 @@ public final class StatedHarvest {
       CoefficientSet set) {
     PlantTraits traits = set.bind(PlantTraits.class, plant);
     double starch = starchFraction == null ? traits.organStarch() : starchFraction;
+    double room = Tissue.room(traits, starch);
     Tissue tissue = Tissue.of(traits, set.bind(CropCoefficients.class), starch);
     return new Harvest.Lot(
         from,
         plant,
         wet(tissue.organs().times(organsDryKg), organsDryKg, traits.organMoisture()),
-        organsDryKg * starch,
-        organsDryKg * traits.organSugar(),
+        organsDryKg * starch * room,
+        organsDryKg * traits.organSugar() * room,
         wet(tissue.tops().times(topsDryKg), topsDryKg, traits.topsMoisture()));
   }
 

@@ -28,7 +28,8 @@ record Tissue(Matter tops, Matter organs) {
   static Tissue of(PlantTraits plant, CropCoefficients c, double starch) {
     double topsOrganic = 1 - plant.topsAsh();
     double organic = 1 - plant.organAsh();
-    double rest = Math.max(0, organic - starch - plant.organSugar());
+    double room = room(plant, starch);
+    double rest = organic - room * (starch + plant.organSugar());
     return new Tissue(
         new Matter(
             0,
@@ -46,9 +47,9 @@ record Tissue(Matter tops, Matter organs) {
             0,
             organic,
             plant.organAsh(),
-            starch * STARCH_COD + plant.organSugar() * HEXOSE_COD + rest * c.organRestCod(),
-            starch * STARCH_CARBON
-                + plant.organSugar() * HEXOSE_CARBON
+            room * (starch * STARCH_COD + plant.organSugar() * HEXOSE_COD)
+                + rest * c.organRestCod(),
+            room * (starch * STARCH_CARBON + plant.organSugar() * HEXOSE_CARBON)
                 + rest * c.organRestCarbon(),
             0,
             plant.organNitrogen(),
@@ -56,6 +57,21 @@ record Tissue(Matter tops, Matter organs) {
             0,
             plant.organPhosphorus(),
             plant.organPotassium()));
+  }
+
+  /** Starch in the dry mass of organs in autumn. */
+  static double starchShare(PlantTraits plant) {
+    return plant.organStarch() * room(plant, plant.organStarch());
+  }
+
+  /** Free sugar in the dry mass of organs in autumn. */
+  static double sugarShare(PlantTraits plant) {
+    return plant.organSugar() * room(plant, plant.organStarch());
+  }
+
+  /** Starch and sugar, as a plan may state them, cannot fill more than the organic mass. */
+  static double room(PlantTraits plant, double starch) {
+    return Math.min(1, (1 - plant.organAsh()) / (starch + plant.organSugar()));
   }
 
   /** Organic matter alone: volatile solids, COD and carbon. */

@@ -1,11 +1,12 @@
 package org.marshlight.digester;
 
 import org.marshlight.climate.ClimateYear;
+import org.marshlight.climate.TiltedYear;
 
 /** A lid under bare soil of the burial depth, or under nothing, that meets sun, wind and sky. */
 final class BareTop implements Top {
 
-  private final ClimateYear year;
+  private final TiltedYear sun;
   private final WeatheredSurface surface;
   private final double absorptance;
   private final double soilM2KW;
@@ -16,7 +17,7 @@ final class BareTop implements Top {
   private double environmentC;
 
   BareTop(ClimateYear year, TankDesign tank, TankGeometry geometry, HeatCoefficients coefficients) {
-    this.year = year;
+    sun = year.tilted(0, 180);
     surface = new WeatheredSurface(year, coefficients, geometry.planAreaM2(), 1);
     absorptance = coefficients.bareSurfaceAbsorptance();
     soilM2KW =
@@ -28,7 +29,7 @@ final class BareTop implements Top {
   public void prepare(int hour, int hourMonth, double lidC) {
     month = hourMonth;
     surface.prepare(hour, month);
-    sunW = absorptance * surface.areaM2() * (year.beamWM2()[hour] + year.diffuseWM2()[hour]);
+    sunW = absorptance * surface.areaM2() * sun.totalWM2(hour);
     double outer = surface.coefficientWM2K();
     environmentC = surface.environmentC() + sunW / (outer * surface.areaM2());
     conductanceWK = surface.areaM2() / (soilM2KW + 1 / outer);
@@ -57,7 +58,8 @@ final class BareTop implements Top {
   @Override
   public void book(double lidC, HeatLedger ledger) {
     double upW = conductanceWK * (lidC - environmentC);
-    HeatLedger.add(ledger.absorbedSun, month, sunW);
+    ledger.add(ledger.sunOnTop, month, sunW / absorptance);
+    ledger.add(ledger.absorbedSun, month, sunW);
     surface.book(environmentC + upW / (surface.coefficientWM2K() * surface.areaM2()), ledger);
   }
 

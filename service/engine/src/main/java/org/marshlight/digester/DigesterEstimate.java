@@ -20,6 +20,7 @@ import org.marshlight.contract.TwelveMonths;
  * @param stability checks against failure
  * @param cycle each year between two desludgings
  * @param secondOpinions independent estimates
+ * @param startUp first years of a cold tank
  */
 @Meaning("What the tank does in a year: means over the years between two desludgings.")
 public record DigesterEstimate(
@@ -40,7 +41,8 @@ public record DigesterEstimate(
     @Meaning("What settles.") Sludge sludge,
     @Meaning("Checks against failure.") @Size(max = 20) List<Check> stability,
     @Meaning("Each year between two desludgings.") @Size(max = 20) List<CycleYear> cycle,
-    @Meaning("Independent estimates.") @Size(max = 10) List<SecondOpinion> secondOpinions) {
+    @Meaning("Independent estimates.") @Size(max = 10) List<SecondOpinion> secondOpinions,
+    @Meaning("First three years of a cold tank; null where not asked for.") StartUp startUp) {
 
   /** A surface or liquid above this scalds, Cel. */
   public static final double SCALD_C = 49;
@@ -68,6 +70,20 @@ public record DigesterEstimate(
               high = 120,
               meaning = "Mean temperature of the surface that meets the weather: glass, or soil.")
           List<Double> surfaceTemperatureC,
+      @TwelveMonths
+          @Quantity(
+              unit = "kW.h",
+              low = 0,
+              high = 1e7,
+              meaning = "Sun that falls on the glass, or on a bare lid; nought under earth.")
+          List<Double> sunOnTopKWh,
+      @TwelveMonths
+          @Quantity(
+              unit = "kW.h",
+              low = -1e6,
+              high = 1e6,
+              meaning = "Heat that passes from the lid down to the liquor.")
+          List<Double> lidToLiquorKWh,
       @TwelveMonths
           @Quantity(
               unit = "m3",
@@ -141,8 +157,28 @@ public record DigesterEstimate(
           double highestLiquorTemperatureC,
       @Quantity(unit = "Cel", low = -60, high = 150, meaning = "Highest hourly lid temperature.")
           double highestLidTemperatureC,
+      @Quantity(
+              unit = "Cel",
+              low = -60,
+              high = 120,
+              meaning = "Lowest hourly temperature of the surface that meets the weather.")
+          double lowestSurfaceTemperatureC,
+      @Quantity(
+              unit = "Cel",
+              low = -60,
+              high = 120,
+              meaning = "Highest hourly temperature of the surface that meets the weather.")
+          double highestSurfaceTemperatureC,
       @Quantity(unit = "h", low = 0, high = 8760, meaning = "Hours in which the lid can scald.")
-          int lidAboveScaldHours,
+          double lidAboveScaldHours,
+      @Quantity(
+              unit = "1",
+              low = 0,
+              high = 1,
+              meaning =
+                  "Heat that the lid passes down over the sun that falls on the top; null where no"
+                      + " sun falls.")
+          Double utilisedSunFraction,
       @Quantity(
               unit = "Cel",
               low = -60,
@@ -438,4 +474,24 @@ public record DigesterEstimate(
           Double methaneNm3,
       @Meaning("What the method is and where it holds.") @Size(max = 500) String text,
       @Meaning("Id of the source.") @Size(max = 100) String source) {}
+
+  /** First years of a cold tank. */
+  @Meaning("First three years of a tank that is filled cold, in ground that is not yet warmed.")
+  public record StartUp(
+      @Quantity(unit = "1", low = 1, high = 12, meaning = "Month of filling, 1 = January.")
+          int month,
+      @Size(min = 36, max = 36)
+          @Quantity(
+              unit = "Cel",
+              low = -60,
+              high = 120,
+              meaning = "Mean temperature of the liquor in each month from filling on.")
+          List<Double> liquorTemperatureC,
+      @Size(min = 36, max = 36)
+          @Quantity(
+              unit = "m3",
+              low = 0,
+              high = 1e6,
+              meaning = "Methane formed in each month from filling on.")
+          List<Double> methaneProducedNm3) {}
 }

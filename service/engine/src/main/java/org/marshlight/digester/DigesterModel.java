@@ -21,6 +21,8 @@ import org.marshlight.feed.WaterStream;
 /** A year of the tank: its warmth first, then what becomes of matter in it, then its gas. */
 public final class DigesterModel {
 
+  private static final int START_UP_YEARS = 3;
+
   private DigesterModel() {}
 
   /**
@@ -59,16 +61,15 @@ public final class DigesterModel {
     CoverDesign cover = inputs.cover().over(geometry.planAreaM2(), site.latitudeRad());
     aperture(cover, geometry, notices);
 
-    HeatYear warmth =
+    TankHeat tankHeat =
         new TankHeat(
-                inputs.year(),
-                inputs.tank(),
-                cover,
-                geometry,
-                heat,
-                inflowKgDay(inputs.wastes()),
-                inflowC(inputs, heat))
-            .periodicYear();
+            inputs.year(),
+            inputs.tank(),
+            cover,
+            geometry,
+            heat,
+            new Inflow(inflowKgDay(inputs.wastes()), inflowC(inputs, heat)));
+    HeatYear warmth = tankHeat.periodicYear();
     if (warmth.leastLiquorC < 0.5) {
       notices.add(Notice.of("digester.liquor-freezes", "lowestC", warmth.leastLiquorC));
     }
@@ -76,16 +77,7 @@ public final class DigesterModel {
     int years = wholeYears(inputs.tank().desludgingIntervalYears(), notices);
     double pressureKPa = ReferenceEvapotranspiration.atmosphericPressureKPa(site.elevationM());
     DigestionYear matter =
-        new Digestion(
-                inputs.wastes(),
-                geometry.liquidM3(),
-                inputs.tank().compartments(),
-                warmth.dailyLiquorC,
-                years,
-                inputs.tank().desludgingMonth() - 1,
-                pressureKPa,
-                digestion)
-            .periodic();
+        digestion(inputs, warmth.dailyLiquorC, years, pressureKPa, digestion).periodic();
     if (matter.filledDays > 0) {
       notices.add(
           Notice.of(
@@ -102,7 +94,17 @@ public final class DigesterModel {
     }
     WaterStream effluent = effluent(matter, warmth, digestion);
     DigesterEstimate estimate =
-        DigesterReport.of(inputs, geometry, cover, warmth, matter, gas, effluent, set, notices);
+        DigesterReport.of(
+            inputs,
+            geometry,
+            cover,
+            warmth,
+            matter,
+            gas,
+            effluent,
+            startUp(inputs, tankHeat, warmth, years, pressureKPa, digestion),
+            set,
+            notices);
     List<Account> accounts = new ArrayList<>();
     accounts.add(tankAccount(inputs, matter, gas, effluent));
     if (inputs.gas() != null) {
@@ -117,6 +119,51 @@ public final class DigesterModel {
         gas.energy(),
         List.copyOf(notices),
         () -> DigesterWorking.steps(inputs, geometry, cover, warmth, matter, set));
+  }
+
+  private static Digestion digestion(
+      Inputs inputs,
+      double[] liquorC,
+      int years,
+      double pressureKPa,
+      DigestionCoefficients coefficients) {
+    return new Digestion(
+        inputs.wastes(),
+        inputs.tank().liquidVolumeM3(),
+        inputs.tank().compartments(),
+        liquorC,
+        years,
+        inputs.tank().desludgingMonth() - 1,
+        pressureKPa,
+        coefficients);
+  }
+
+  /** The first years of a cold tank, where the plan asks for them. */
+  private static DigesterEstimate.StartUp startUp(
+      Inputs inputs,
+      TankHeat tankHeat,
+      HeatYear warmth,
+      int years,
+      double pressureKPa,
+      DigestionCoefficients coefficients) {
+    if (inputs.tank().startUpMonth() == null) {
+      return null;
+    }
+    int month = inputs.tank().startUpMonth() - 1;
+    double[] daily = tankHeat.startUp(month, START_UP_YEARS, warmth.meanLiquorC());
+    double[] methaneCod =
+        digestion(inputs, warmth.dailyLiquorC, years, pressureKPa, coefficients)
+            .startUp(daily, month);
+    double[] monthlyC = new double[methaneCod.length];
+    int day = 0;
+    for (int told = 0; told < monthlyC.length; told++) {
+      int days = Months.days((month + told) % Months.COUNT);
+      for (int d = 0; d < days; d++) {
+        monthlyC[told] += daily[day++] / days;
+      }
+    }
+    return new DigesterEstimate.StartUp(
+        month + 1, Months.list(monthlyC), Months.list(methaneNm3(methaneCod)));
   }
 
   private static void aperture(CoverDesign cover, TankGeometry geometry, List<Notice> notices) {

@@ -28,6 +28,7 @@ final class DigesterReport {
       DigestionYear matter,
       GasBooks gas,
       WaterStream effluent,
+      DigesterEstimate.StartUp startUp,
       CoefficientSet set,
       List<Notice> notices) {
     DigestionCoefficients coefficients = set.bind(DigestionCoefficients.class);
@@ -43,7 +44,8 @@ final class DigesterReport {
         sludge(geometry, matter),
         Stability.checks(inputs.wastes(), geometry.liquidM3(), warmth, matter, set),
         cycle(matter),
-        SecondOpinions.of(inputs, geometry.liquidM3(), warmth, fed, set));
+        SecondOpinions.of(inputs, geometry.liquidM3(), warmth, fed, set),
+        startUp);
   }
 
   private static double[] months(IntToDoubleFunction value) {
@@ -72,6 +74,8 @@ final class DigesterReport {
         Months.list(site.airC()),
         Months.list(warmth.monthlyLidC),
         Months.list(warmth.monthlySurfaceC),
+        Months.list(warmth.ledger.sunOnTop),
+        Months.list(warmth.ledger.lidToLiquor),
         Months.list(produced),
         Months.list(dissolved),
         Months.list(leaked),
@@ -116,7 +120,10 @@ final class DigesterReport {
         warmth.leastLiquorC,
         warmth.greatestLiquorC,
         warmth.greatestLidC,
+        warmth.leastSurfaceC,
+        warmth.greatestSurfaceC,
         warmth.lidHoursAboveScald,
+        utilisedSun(warmth.ledger),
         stagnation(cover, set),
         warmth.groundLossWK,
         warmth.standardGroundLossWK,
@@ -136,6 +143,13 @@ final class DigesterReport {
         gas.store().longestDaysWithout,
         inflowM3Day > 0 ? geometry.liquidM3() / inflowM3Day : null,
         fed.volatileSolidsKg() / Months.DAYS_PER_YEAR / geometry.liquidM3());
+  }
+
+  private static Double utilisedSun(HeatLedger ledger) {
+    double sun = Months.sum(ledger.sunOnTop);
+    return sun > 0
+        ? Double.valueOf(Math.max(0, Math.min(1, Months.sum(ledger.lidToLiquor) / sun)))
+        : null;
   }
 
   private static double methaneKg(double cod) {

@@ -151,37 +151,83 @@ final class Digestion {
   }
 
   private void rates() {
-    double methanePa = pressurePa * coefficients.methaneFraction();
     for (int day = 0; day < Months.DAYS_PER_YEAR; day++) {
-      double temperature = liquorC[day];
-      double arrhenius =
-          MethaneKinetics.arrheniusFactor(temperature, coefficients.hydrolysisActivation());
-      double alive =
-          MethaneKinetics.coldCapacity(
-                  temperature, coefficients.coldZero(), coefficients.coldCapacityAtTen())
-              * MethaneKinetics.overheatedCapacity(
-                  temperature, coefficients.overheatingStarts(), coefficients.overheatingEnds());
-      for (int lump = 0; lump < lumps.count; lump++) {
-        hydrolysed[day][lump] =
-            MethaneKinetics.plugFlowConversion(lumps.rate35[lump] * arrhenius, 1);
-      }
-      acidTurned[day] =
-          MethaneKinetics.plugFlowConversion(coefficients.acidRate35() * arrhenius * alive, 1);
-      capacityFactor[day] = arrhenius * alive;
-      saturationKgM3[day] =
-          MethaneKinetics.dissolvedMethaneMgL(temperature, methanePa)
-              * coefficients.oversaturation()
-              / 1000;
-      double vapourPa =
-          1000 * MethaneKinetics.vapourPressureKPa(Math.max(-40, Math.min(59, temperature)));
-      vapourPerMethaneCod[day] =
-          vapourPa
-              / (pressurePa - vapourPa)
-              * WATER_KG_KMOL
-              / Stoichiometry.METHANE
-              / Stoichiometry.METHANE_COD
-              / coefficients.methaneFraction();
+      rate(day, liquorC[day], 1);
     }
+  }
+
+  /**
+   * Sets what hangs on a day's temperature.
+   *
+   * @param adapted how far the sludge is used to its temperatures, 0 to 1
+   */
+  private void rate(int day, double temperatureC, double adapted) {
+    double arrhenius =
+        MethaneKinetics.arrheniusFactor(temperatureC, coefficients.hydrolysisActivation());
+    double cold =
+        MethaneKinetics.coldCapacity(
+            temperatureC, coefficients.coldZero(), coefficients.coldCapacityAtTen());
+    if (adapted < 1) {
+      double young =
+          MethaneKinetics.unadaptedCapacity(
+              temperatureC,
+              coefficients.unadaptedZero(),
+              coefficients.unadaptedCapacityAtTen(),
+              coefficients.unadaptedCapacityAtFifteen());
+      cold = adapted * cold + (1 - adapted) * young;
+    }
+    double alive =
+        cold
+            * MethaneKinetics.overheatedCapacity(
+                temperatureC, coefficients.overheatingStarts(), coefficients.overheatingEnds());
+    for (int lump = 0; lump < lumps.count; lump++) {
+      hydrolysed[day][lump] = MethaneKinetics.plugFlowConversion(lumps.rate35[lump] * arrhenius, 1);
+    }
+    acidTurned[day] =
+        MethaneKinetics.plugFlowConversion(coefficients.acidRate35() * arrhenius * alive, 1);
+    capacityFactor[day] = arrhenius * alive;
+    saturationKgM3[day] =
+        MethaneKinetics.dissolvedMethaneMgL(
+                temperatureC, pressurePa * coefficients.methaneFraction())
+            * coefficients.oversaturation()
+            / 1000;
+    double vapourPa =
+        1000 * MethaneKinetics.vapourPressureKPa(Math.max(-40, Math.min(59, temperatureC)));
+    vapourPerMethaneCod[day] =
+        vapourPa
+            / (pressurePa - vapourPa)
+            * WATER_KG_KMOL
+            / Stoichiometry.METHANE
+            / Stoichiometry.METHANE_COD
+            / coefficients.methaneFraction();
+  }
+
+  /**
+   * The first years of a tank that starts with water alone and sludge that is not used to the cold.
+   *
+   * @param daily temperature of the liquor on each day from the start on
+   * @param firstMonth month of the start, 0 = January
+   * @return COD turned to methane in each month from the start on
+   */
+  double[] startUp(double[] daily, int firstMonth) {
+    double[] monthly = new double[daily.length / Months.DAYS_PER_YEAR * Months.COUNT];
+    DigestionYear books = new DigestionYear(1);
+    int dayOfYear = Months.firstDay(firstMonth);
+    int told = -1;
+    int month = -1;
+    for (int day = 0; day < daily.length; day++) {
+      rate(dayOfYear, daily[day], Math.min(1, (double) day / Months.DAYS_PER_YEAR));
+      if (monthOfDay[dayOfYear] != month) {
+        month = monthOfDay[dayOfYear];
+        told++;
+      }
+      monthly[told] += runDay(0, dayOfYear, month, books);
+      if (dayOfYear == desludgingDay && day >= years * Months.DAYS_PER_YEAR) {
+        desludge(books);
+      }
+      dayOfYear = (dayOfYear + 1) % Months.DAYS_PER_YEAR;
+    }
+    return monthly;
   }
 
   /** Runs periods until one ends as it began, and returns the last. */

@@ -59,7 +59,7 @@ final class EarthTop implements Top {
 
   @Override
   public void book(double lidC, HeatLedger ledger) {
-    HeatLedger.add(ledger.coverSoil, month, -conductanceWK * (lidC - environmentC));
+    ledger.add(ledger.coverSoil, month, -conductanceWK * (lidC - environmentC));
   }
 
   @Override

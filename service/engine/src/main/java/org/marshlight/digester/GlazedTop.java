@@ -4,6 +4,7 @@ import static org.marshlight.digester.WeatheredSurface.KELVIN;
 
 import org.apache.commons.math3.util.FastMath;
 import org.marshlight.climate.ClimateYear;
+import org.marshlight.climate.TiltedYear;
 
 /**
  * A lid under a sloped plane of one or two panes, with insulated back and sides, and a quilt over
@@ -17,6 +18,7 @@ final class GlazedTop implements Top {
 
   private final ClimateYear year;
   private final WeatheredSurface surface;
+  private final TiltedYear sun;
   private final double[] absorbedWM2;
   private final double lidM2;
   private final AirGap lidGap;
@@ -34,6 +36,7 @@ final class GlazedTop implements Top {
   private double paneToPaneWM2K;
   private double conductanceWK;
   private double lidSunW;
+  private double sunOnGlassW;
 
   GlazedTop(
       ClimateYear year, CoverDesign cover, TankGeometry geometry, HeatCoefficients coefficients) {
@@ -56,9 +59,8 @@ final class GlazedTop implements Top {
     nightM2KW = cover.nightResistanceM2KW();
     sideWK = (backM * geometry.lengthM() + endsM2) / cover.enclosureResistanceM2KW();
     surface = new WeatheredSurface(year, coefficients, glassM2, (1 + FastMath.cos(tilt)) / 2);
-    absorbedWM2 =
-        Glazing.of(cover, coefficients)
-            .absorbedWM2(year.tilted(cover.tiltDeg(), cover.azimuthDeg()));
+    sun = year.tilted(cover.tiltDeg(), cover.azimuthDeg());
+    absorbedWM2 = Glazing.of(cover, coefficients).absorbedWM2(sun);
     innerPaneC = surface.surfaceC();
     outerPaneC = surface.surfaceC();
   }
@@ -78,6 +80,7 @@ final class GlazedTop implements Top {
     }
     conductanceWK = surface.areaM2() / (resistanceM2KW + 1 / surface.coefficientWM2K());
     lidSunW = absorbedWM2[hour] * surface.areaM2();
+    sunOnGlassW = sun.totalWM2(hour) * surface.areaM2();
   }
 
   private static double across(AirGap gap, double belowC, double aboveC, double factor) {
@@ -111,8 +114,9 @@ final class GlazedTop implements Top {
     double upW = conductanceWK * (lidC - environmentC());
     innerPaneC = lidC - upW / (lidToPaneWM2K * lidM2);
     outerPaneC = twoPanes ? innerPaneC - upW / (paneToPaneWM2K * surface.areaM2()) : innerPaneC;
-    HeatLedger.add(ledger.absorbedSun, month, lidSunW);
-    HeatLedger.add(ledger.enclosure, month, -sideWK * (lidC - surface.airC()));
+    ledger.add(ledger.sunOnTop, month, sunOnGlassW);
+    ledger.add(ledger.absorbedSun, month, lidSunW);
+    ledger.add(ledger.enclosure, month, -sideWK * (lidC - surface.airC()));
     surface.book(environmentC() + upW / (surface.coefficientWM2K() * surface.areaM2()), ledger);
   }
 

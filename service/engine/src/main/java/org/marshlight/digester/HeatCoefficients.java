@@ -20,4 +20,7 @@ public record HeatCoefficients(
     @Coefficient("digester.soil-contact-resistance") double soilContactResistance,
     @Coefficient("digester.inflow-above-mains") double inflowAboveMains,
     @Coefficient("digester.toilet-inflow-above-mains") double toiletInflowAboveMains,
-    @Coefficient("digester.mains-depth") double mainsDepth) {}
+    @Coefficient("digester.mains-depth") double mainsDepth,
+    @Coefficient("digester.stable-mixing") double stableMixing,
+    @Coefficient("digester.turning-mixing") double turningMixing,
+    @Coefficient("digester.first-year-ground-loss") double firstYearGroundLoss) {}

@@ -8,7 +8,7 @@ import org.marshlight.contract.Months;
  */
 final class HeatLedger {
 
-  private static final double KWH_PER_WATT_HOUR = 1e-3;
+  private final double kWhPerWatt;
 
   final double[] absorbedSun = new double[Months.COUNT];
   final double[] topToAir = new double[Months.COUNT];
@@ -19,8 +19,23 @@ final class HeatLedger {
   final double[] inflow = new double[Months.COUNT];
   final double[] stored = new double[Months.COUNT];
 
-  /** Adds an hour's mean power to a line. */
-  static void add(double[] line, int month, double watts) {
-    line[month] += watts * KWH_PER_WATT_HOUR;
+  /** Inside the border, for the report: heat that passed from the lid down to the liquor. */
+  final double[] lidToLiquor = new double[Months.COUNT];
+
+  /** Before the border, for the report: sun that fell on glass or bare ground. */
+  final double[] sunOnTop = new double[Months.COUNT];
+
+  /**
+   * Empty books.
+   *
+   * @param stepH length of a step, hours
+   */
+  HeatLedger(double stepH) {
+    kWhPerWatt = stepH / 1000;
+  }
+
+  /** Adds a step's mean power to a line. */
+  void add(double[] line, int month, double watts) {
+    line[month] += watts * kWhPerWatt;
   }
 }

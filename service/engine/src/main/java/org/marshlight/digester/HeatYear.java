@@ -10,30 +10,42 @@ final class HeatYear {
   final double[] monthlyLiquorC = new double[Months.COUNT];
   final double[] monthlyLidC = new double[Months.COUNT];
   final double[] monthlySurfaceC = new double[Months.COUNT];
-  final HeatLedger ledger = new HeatLedger();
+  final HeatLedger ledger;
   final double groundLossWK;
   final double standardGroundLossWK;
+  final double stepH;
   double leastLiquorC = Double.POSITIVE_INFINITY;
   double greatestLiquorC = Double.NEGATIVE_INFINITY;
   double greatestLidC = Double.NEGATIVE_INFINITY;
-  int lidHoursAboveScald;
+  double leastSurfaceC = Double.POSITIVE_INFINITY;
+  double greatestSurfaceC = Double.NEGATIVE_INFINITY;
+  double lidHoursAboveScald;
 
-  HeatYear(double groundLossWK, double standardGroundLossWK) {
+  /**
+   * A year of which nothing is recorded.
+   *
+   * @param stepH length of a step, hours
+   */
+  HeatYear(double groundLossWK, double standardGroundLossWK, double stepH) {
+    this.stepH = stepH;
+    this.ledger = new HeatLedger(stepH);
     this.groundLossWK = groundLossWK;
     this.standardGroundLossWK = standardGroundLossWK;
   }
 
   void record(int hour, int month, double liquorC, double lidC, double surfaceC) {
-    double share = 1.0 / (24 * Months.days(month));
-    dailyLiquorC[hour / 24] += liquorC / 24;
+    double share = stepH / (24 * Months.days(month));
+    dailyLiquorC[hour / 24] += liquorC * stepH / 24;
     monthlyLiquorC[month] += liquorC * share;
     monthlyLidC[month] += lidC * share;
     monthlySurfaceC[month] += surfaceC * share;
     leastLiquorC = Math.min(leastLiquorC, liquorC);
     greatestLiquorC = Math.max(greatestLiquorC, liquorC);
     greatestLidC = Math.max(greatestLidC, lidC);
+    leastSurfaceC = Math.min(leastSurfaceC, surfaceC);
+    greatestSurfaceC = Math.max(greatestSurfaceC, surfaceC);
     if (lidC > DigesterEstimate.SCALD_C) {
-      lidHoursAboveScald++;
+      lidHoursAboveScald += stepH;
     }
   }
 

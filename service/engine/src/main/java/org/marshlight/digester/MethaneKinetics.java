@@ -58,6 +58,32 @@ public final class MethaneKinetics {
     return Math.min(1, atTenC + (1 - atTenC) * (temperatureC - 10) / 5);
   }
 
+  /** Methane-forming capacity of sludge that is new to the cold, over that at 20 Cel. */
+  @Formula(
+      id = "digester.unadapted-capacity",
+      symbol = "m_u",
+      expression = "0 at t_0, m_10 at 10 Cel, m_15 at 15 Cel, 1 from 20 Cel on, straight between",
+      unit = "1",
+      meaning = "Methane-forming capacity of sludge that is new to the cold, over that at 20 Cel.",
+      source = "bowen-2014",
+      equation = "shape assumed")
+  public static double unadaptedCapacity(
+      @Argument(symbol = "t", unit = "Cel", low = -20, high = 80) double temperatureC,
+      @Argument(symbol = "t_0", unit = "Cel", low = -5, high = 9) double zeroAtC,
+      @Argument(symbol = "m_10", unit = "1", low = 0, high = 1) double atTenC,
+      @Argument(symbol = "m_15", unit = "1", low = 0, high = 1) double atFifteenC) {
+    if (temperatureC <= zeroAtC) {
+      return 0;
+    }
+    if (temperatureC < 10) {
+      return atTenC * (temperatureC - zeroAtC) / (10 - zeroAtC);
+    }
+    if (temperatureC < 15) {
+      return atTenC + (atFifteenC - atTenC) * (temperatureC - 10) / 5;
+    }
+    return Math.min(1, atFifteenC + (1 - atFifteenC) * (temperatureC - 15) / 5);
+  }
+
   /** Capacity left when sludge that lives at moderate warmth is overheated. */
   @Formula(
       id = "digester.heat-capacity-left",

@@ -17,6 +17,9 @@ import org.marshlight.contract.Usual;
  * @param compartments number of compartments in series
  * @param desludgingIntervalYears time between desludgings
  * @param desludgingMonth month at whose end the tank is desludged, 1 = January
+ * @param liquorLayers layers of liquor that are told apart
+ * @param scumResistanceM2KW thermal resistance of a floating scum
+ * @param startUpMonth month in which a cold tank is first filled
  */
 @Meaning("The septic tank.")
 public record TankDesign(
@@ -82,4 +85,26 @@ public record TankDesign(
             high = 12,
             meaning = "Month at whose end the tank is desludged, 1 = January.",
             usual = "digester.default.desludging-month")
-        Integer desludgingMonth) {}
+        Integer desludgingMonth,
+    @Quantity(
+            unit = "1",
+            low = 1,
+            high = 2,
+            meaning = "Layers of liquor that are told apart: one mixed, or an upper and a lower.",
+            usual = "digester.default.liquor-layers")
+        Integer liquorLayers,
+    @Quantity(
+            unit = "m2.K/W",
+            low = 0,
+            high = 5,
+            meaning = "Thermal resistance of a floating scum; none if not given.",
+            usual = "digester.default.scum-resistance")
+        Double scumResistanceM2KW,
+    @Quantity(
+            unit = "1",
+            low = 1,
+            high = 12,
+            meaning =
+                "Month in which a cold tank is first filled, 1 = January; its first three years"
+                    + " are then told too. Not told if not given.")
+        Integer startUpMonth) {}

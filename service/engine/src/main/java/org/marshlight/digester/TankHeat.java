@@ -1,12 +1,15 @@
 package org.marshlight.digester;
 
+import java.util.function.IntToDoubleFunction;
+import org.apache.commons.math3.util.FastMath;
 import org.marshlight.climate.ClimateYear;
+import org.marshlight.climate.GroundTemperature;
 import org.marshlight.contract.Months;
 
 /**
- * The heat balance of lid and liquor, hour by hour, to its periodic year. Two masses are followed:
- * the lid, which takes up the sun, and the liquor. Panes hold no heat. Each hour is a backward step
- * with coefficients of the hour before, so the flows of an hour close exactly.
+ * The heat balance of lid and liquor, hour by hour, to its periodic year. The lid takes up the sun
+ * and holds heat, the liquor holds more; panes hold none. Each step is a backward one with
+ * coefficients of the step before, so what is booked in a step closes exactly.
  */
 final class TankHeat {
 
@@ -17,7 +20,7 @@ final class TankHeat {
   static final double WATER_J_KG_K = 4186;
 
   /** Density of water, kg/m3. */
-  static final double WATER_KG_M3 = 1000;
+  private static final double WATER_KG_M3 = 1000;
 
   private static final int MOST_YEARS = 40;
 
@@ -29,25 +32,38 @@ final class TankHeat {
   private final ClimateYear year;
   private final Top top;
   private final GroundExchange ground;
+  private final Liquor liquor;
   private final AirGap gasSpace;
   private final double gasSpaceFactor;
+  private final double lossWK;
+  private final double firstYearGroundLoss;
+  private final double floorDepthM;
   private final double planM2;
   private final double lidResistanceM2KW;
-  private final double lidWK;
-  private final double liquorWK;
-  private final double[] inflowWK = new double[Months.COUNT];
-  private final double[] inflowC;
+  private final double scumResistanceM2KW;
+  private final HeldHeat lid;
+  private final int stepsPerHour;
   private final int[] monthOfDay = Months.monthOfDay();
 
   private double lidC;
-  private double liquorC;
   private double undersideC;
+
+  /** A tank ready to be run by the hour. */
+  TankHeat(
+      ClimateYear year,
+      TankDesign tank,
+      CoverDesign cover,
+      TankGeometry geometry,
+      HeatCoefficients coefficients,
+      Inflow inflow) {
+    this(year, tank, cover, geometry, coefficients, inflow, 1);
+  }
 
   /**
    * A tank ready to be run.
    *
-   * @param inflowKgDay water that enters on each day of each month
-   * @param inflowC its temperature in each month
+   * @param stepsPerHour steps into which an hour is cut; more than one only to see that it matters
+   *     little
    */
   TankHeat(
       ClimateYear year,
@@ -55,14 +71,14 @@ final class TankHeat {
       CoverDesign cover,
       TankGeometry geometry,
       HeatCoefficients coefficients,
-      double[] inflowKgDay,
-      double[] inflowC) {
+      Inflow inflow,
+      int stepsPerHour) {
     this.year = year;
+    this.stepsPerHour = stepsPerHour;
     this.gasSpace = new AirGap(coefficients.gasSpaceHeight(), 0);
     this.gasSpaceFactor =
         CoverHeatTransfer.emittanceFactor(
             coefficients.gasSpaceEmittance(), coefficients.gasSpaceEmittance());
-    this.inflowC = inflowC;
     this.top =
         switch (cover.kind()) {
           case GLAZED -> new GlazedTop(year, cover, geometry, coefficients);
@@ -71,12 +87,25 @@ final class TankHeat {
         };
     ground = GroundExchange.of(tank, geometry, year.site(), coefficients);
     planM2 = geometry.planAreaM2();
+    floorDepthM = geometry.floorDepthM();
     lidResistanceM2KW = tank.lidResistanceM2KW();
-    lidWK = planM2 * coefficients.lidHeatCapacity() * 1000 / HOUR_S;
-    liquorWK = geometry.liquidM3() * WATER_KG_M3 * WATER_J_KG_K / HOUR_S;
-    for (int month = 0; month < Months.COUNT; month++) {
-      inflowWK[month] = inflowKgDay[month] * WATER_J_KG_K / (24 * HOUR_S);
-    }
+    scumResistanceM2KW = tank.scumResistanceM2KW();
+    firstYearGroundLoss = coefficients.firstYearGroundLoss();
+    double stepS = HOUR_S / stepsPerHour;
+    lid = new HeldHeat(planM2 * coefficients.lidHeatCapacity() * 1000 / stepS);
+    HeldHeat held = new HeldHeat(geometry.liquidM3() * WATER_KG_M3 * WATER_J_KG_K / stepS);
+    double wallM2 = geometry.perimeterM() * geometry.liquidDepthM();
+    liquor =
+        tank.liquorLayers() > 1
+            ? new LayeredLiquor(
+                held,
+                ground,
+                inflow,
+                wallM2 / 2 / (wallM2 + planM2),
+                planM2 * coefficients.stableMixing(),
+                planM2 * coefficients.turningMixing())
+            : new MixedLiquor(held, ground, inflow);
+    lossWK = ground.internalWK() + inflow.meanWattsPerK();
   }
 
   /**
@@ -86,22 +115,63 @@ final class TankHeat {
    */
   HeatYear periodicYear() {
     double guess = Months.mean(year.site().airC());
-    lidC = guess;
-    liquorC = guess;
-    undersideC = guess;
-    HeatYear result = run(WARM_UP_FROM_DAY, guess);
-    guess += liquorAboveAirK(result);
-    double lossWK = ground.internalWK() + Months.mean(inflowWK);
+    start(guess);
+    guess += liquorAboveAirK(run(WARM_UP_FROM_DAY, Months.DAYS_PER_YEAR, guess, null));
+    HeatYear result = null;
     for (int pass = 0; pass < MOST_YEARS; pass++) {
-      double startC = liquorC;
-      result = run(0, guess);
+      double startC = liquor.meanC();
+      result = run(0, Months.DAYS_PER_YEAR, guess, null);
       double error = result.meanLiquorC() - guess;
-      if (Math.abs(error) < PERIODIC_K && Math.abs(liquorC - startC) < PERIODIC_K) {
+      if (Math.abs(error) < PERIODIC_K && Math.abs(liquor.meanC() - startC) < PERIODIC_K) {
         return result;
       }
       guess += error / (1 + (ground.steadyWK() - ground.internalWK()) / lossWK);
     }
     return result;
+  }
+
+  /**
+   * The first years of a tank that is filled as cold as the ground at its floor, in ground that is
+   * not yet warmed.
+   *
+   * @param month month in which it is filled, 0 = January
+   * @param years how many years to tell
+   * @param periodicMeanC mean liquor temperature that the tank comes to in the end
+   * @return temperature of the liquor on each day from the first of that month on
+   */
+  double[] startUp(int month, int years, double periodicMeanC) {
+    int firstDay = Months.firstDay(month);
+    start(
+        GroundTemperature.temperatureC(
+            Math.min(floorDepthM, 50),
+            firstDay,
+            year.site().ground().meanC(),
+            year.site().ground().amplitudeK(),
+            year.site().ground().coldestDay(),
+            year.site().dampingDepthM()));
+    double[] daily = new double[years * Months.DAYS_PER_YEAR];
+    int told = 0;
+    while (told < daily.length) {
+      int from = told == 0 ? firstDay : 0;
+      double yearsStood = (double) told / Months.DAYS_PER_YEAR;
+      HeatYear part =
+          run(from, Months.DAYS_PER_YEAR, periodicMeanC, day -> youngGround(yearsStood, day, from));
+      for (int day = from; day < Months.DAYS_PER_YEAR && told < daily.length; day++) {
+        daily[told++] = part.dailyLiquorC[day];
+      }
+    }
+    return daily;
+  }
+
+  private double youngGround(double yearsStood, int day, int from) {
+    double age = yearsStood + (double) (day - from) / Months.DAYS_PER_YEAR;
+    return 1 + firstYearGroundLoss * FastMath.exp(-age);
+  }
+
+  private void start(double temperatureC) {
+    lidC = temperatureC;
+    undersideC = temperatureC;
+    liquor.start(temperatureC);
   }
 
   /** How much warmer than the air the liquor was over the days of the warm-up. */
@@ -113,58 +183,70 @@ final class TankHeat {
     return sum / (Months.DAYS_PER_YEAR - WARM_UP_FROM_DAY);
   }
 
-  private HeatYear run(int fromDay, double liquorMeanC) {
-    HeatYear result = new HeatYear(ground.steadyWK(), ground.standardWK());
-    for (int day = fromDay; day < Months.DAYS_PER_YEAR; day++) {
+  /**
+   * Runs days of a year on.
+   *
+   * @param groundFactorOfDay loss to the ground over that of an old tank; null for an old tank
+   */
+  private HeatYear run(
+      int fromDay, int toDay, double liquorMeanC, IntToDoubleFunction groundFactorOfDay) {
+    HeatYear result = new HeatYear(ground.steadyWK(), ground.standardWK(), 1.0 / stepsPerHour);
+    for (int day = fromDay; day < toDay; day++) {
       double groundBaseW = ground.baseLossW(liquorMeanC, day + 0.5);
+      double factor = groundFactorOfDay == null ? 1 : groundFactorOfDay.applyAsDouble(day);
       for (int hour = 24 * day; hour < 24 * day + 24; hour++) {
-        step(hour, monthOfDay[day], groundBaseW, result);
+        for (int step = 0; step < stepsPerHour; step++) {
+          step(hour, monthOfDay[day], groundBaseW, factor, result);
+        }
       }
     }
     return result;
   }
 
-  private void step(int hour, int month, double groundBaseW, HeatYear result) {
+  private void step(int hour, int month, double groundBaseW, double groundFactor, HeatYear result) {
     top.prepare(hour, month, lidC);
+    liquor.prepare(month, groundBaseW, groundFactor);
     double upWK = top.conductanceWK();
     double sideWK = top.sideConductanceWK();
-    double exchangeWK = planM2 / (lidResistanceM2KW + 1 / gasSpaceWM2K());
-    double outflowWK = inflowWK[month];
+    double lidM2KW = lidResistanceM2KW + scumResistanceM2KW;
+    double exchangeWK = planM2 / (lidM2KW + 1 / gasSpaceWM2K());
 
-    double lidSum = lidWK + upWK + sideWK + exchangeWK;
-    double liquorSum = liquorWK + exchangeWK + ground.internalWK() + outflowWK;
+    double lidSum = lid.wattsPerK() + upWK + sideWK + exchangeWK;
+    double liquorSum = liquor.sumWK() + exchangeWK;
     double lidDrive =
-        lidWK * lidC + top.lidSunW() + upWK * top.environmentC() + sideWK * year.airC()[hour];
-    double liquorDrive = liquorWK * liquorC - groundBaseW + outflowWK * inflowC[month];
+        lid.wattsPerK() * lidC
+            + top.lidSunW()
+            + upWK * top.environmentC()
+            + sideWK * year.airC()[hour];
+    double liquorDrive = liquor.driveW();
     double determinant = lidSum * liquorSum - exchangeWK * exchangeWK;
     double newLidC = (lidDrive * liquorSum + exchangeWK * liquorDrive) / determinant;
-    double newLiquorC = (lidSum * liquorDrive + exchangeWK * lidDrive) / determinant;
+    double newSurfaceC = (lidSum * liquorDrive + exchangeWK * lidDrive) / determinant;
 
     HeatLedger ledger = result.ledger;
+    double downW = exchangeWK * (newLidC - newSurfaceC);
     top.book(newLidC, ledger);
-    HeatLedger.add(ledger.ground, month, -groundBaseW - ground.internalWK() * newLiquorC);
-    HeatLedger.add(ledger.inflow, month, outflowWK * (inflowC[month] - newLiquorC));
-    HeatLedger.add(
-        ledger.stored, month, lidWK * (newLidC - lidC) + liquorWK * (newLiquorC - liquorC));
-    undersideC = newLidC + exchangeWK * (newLiquorC - newLidC) * lidResistanceM2KW / planM2;
+    liquor.settle(newSurfaceC, ledger);
+    ledger.add(ledger.stored, month, lid.wattsPerK() * (newLidC - lidC));
+    ledger.add(ledger.lidToLiquor, month, downW);
+    undersideC = newLidC - downW * lidResistanceM2KW / planM2;
     lidC = newLidC;
-    liquorC = newLiquorC;
-    result.record(hour, month, liquorC, lidC, top.surfaceC());
+    result.record(hour, month, liquor.meanC(), lidC, top.surfaceC());
   }
 
   /** Weak when the lid is warmer; strong, with evaporation and condensation, when the liquor is. */
   private double gasSpaceWM2K() {
-    double water = liquorC + KELVIN;
-    double lid = undersideC + KELVIN;
-    double radiation = CoverHeatTransfer.longWave(water, lid, gasSpaceFactor);
-    if (water - lid < 1e-6) {
-      return radiation + gasSpace.convectionWM2K(water, lid);
+    double water = liquor.surfaceC() + KELVIN;
+    double under = undersideC + KELVIN;
+    double radiation = CoverHeatTransfer.longWave(water, under, gasSpaceFactor);
+    if (water - under < 1e-6) {
+      return radiation + gasSpace.convectionWM2K(water, under);
     }
-    double waterPa = VapourPressureTable.pascal(liquorC);
+    double waterPa = VapourPressureTable.pascal(liquor.surfaceC());
     double lidPa = VapourPressureTable.pascal(undersideC);
-    double convection = CoverHeatTransfer.dunkleConvection(water, lid, waterPa, lidPa);
+    double convection = CoverHeatTransfer.dunkleConvection(water, under, waterPa, lidPa);
     return radiation
         + convection
-        + CoverHeatTransfer.dunkleEvaporationWM2(convection, waterPa, lidPa) / (water - lid);
+        + CoverHeatTransfer.dunkleEvaporationWM2(convection, waterPa, lidPa) / (water - under);
   }
 }

@@ -2,7 +2,6 @@ package org.marshlight.digester;
 
 import org.marshlight.climate.ClimateYear;
 import org.marshlight.climate.ReferenceEvapotranspiration;
-import org.marshlight.contract.Months;
 
 /** A surface that meets wind and sky: what it loses to both, hour by hour. */
 final class WeatheredSurface {
@@ -13,7 +12,7 @@ final class WeatheredSurface {
   private final double areaM2;
   private final double skyView;
   private final double emittanceFactor;
-  private final double[] windWM2K = new double[Months.COUNT];
+  private final double windAtSurface;
 
   private int month;
   private double airC;
@@ -33,10 +32,7 @@ final class WeatheredSurface {
     this.areaM2 = areaM2;
     this.skyView = skyView;
     this.emittanceFactor = CoverHeatTransfer.emittanceFactor(coefficients.glassEmittance(), 1);
-    for (int m = 0; m < Months.COUNT; m++) {
-      double wind = ReferenceEvapotranspiration.windAt2M(year.site().windMS()[m], 10);
-      windWM2K[m] = CoverHeatTransfer.windCoefficient(coefficients.windShelter() * wind);
-    }
+    this.windAtSurface = coefficients.windShelter() * ReferenceEvapotranspiration.windAt2M(1, 10);
     this.surfaceC = year.airC()[0];
   }
 
@@ -46,7 +42,9 @@ final class WeatheredSurface {
     skyC = year.skyC()[hour];
     double radiation =
         CoverHeatTransfer.longWave(surfaceC + KELVIN, skyC + KELVIN, emittanceFactor);
-    toAirWM2K = windWM2K[month] + radiation * (1 - skyView);
+    toAirWM2K =
+        CoverHeatTransfer.windCoefficient(windAtSurface * year.windMS()[hour])
+            + radiation * (1 - skyView);
     toSkyWM2K = radiation * skyView;
     environmentC = (toAirWM2K * airC + toSkyWM2K * skyC) / (toAirWM2K + toSkyWM2K);
   }
@@ -76,7 +74,7 @@ final class WeatheredSurface {
   /** Books what a surface of this temperature lost. */
   void book(double newSurfaceC, HeatLedger ledger) {
     surfaceC = newSurfaceC;
-    HeatLedger.add(ledger.topToAir, month, -toAirWM2K * areaM2 * (surfaceC - airC));
-    HeatLedger.add(ledger.topToSky, month, -toSkyWM2K * areaM2 * (surfaceC - skyC));
+    ledger.add(ledger.topToAir, month, -toAirWM2K * areaM2 * (surfaceC - airC));
+    ledger.add(ledger.topToSky, month, -toSkyWM2K * areaM2 * (surfaceC - skyC));
   }
 }

@@ -2,6 +2,7 @@ package org.marshlight.loop;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.marshlight.climate.HoursDesign;
 import org.marshlight.climate.NormalsCheck;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Sentences;
@@ -10,9 +11,12 @@ import org.marshlight.digester.GasPurpose;
 import org.marshlight.digester.GasUse;
 import org.marshlight.evidence.CoefficientBook;
 import org.marshlight.evidence.CoefficientSet;
+import org.marshlight.evidence.Defaults;
 import org.marshlight.feed.FeedAnalysis;
 import org.marshlight.feed.FeedDesign;
 import org.marshlight.feed.Stoichiometry;
+import org.marshlight.wetland.BedCheck;
+import org.marshlight.wetland.BedDesign;
 
 /** Rules that join several fields of a plan; each field alone has already been found legal. */
 final class PlanRules {
@@ -20,6 +24,11 @@ final class PlanRules {
   /** Carbon that goes with each kg of COD turned to methane; no matter holds less. */
   private static final double LEAST_CARBON_PER_COD =
       Stoichiometry.METHANE_CARBON / Stoichiometry.METHANE_COD;
+
+  /** A shuffled year has thousands of bad hours; naming a few is enough. */
+  private static final int MOST_HOURS_NAMED = 20;
+
+  private static final double ROUNDING_W_M2 = 1;
 
   private PlanRules() {}
 
@@ -30,9 +39,12 @@ final class PlanRules {
       set = set.with(plan.coefficients());
     }
     climate(plan, set, faults);
+    hours(plan, faults);
     feeds(plan, set, faults);
     gas(plan, faults);
     tank(plan, set, faults);
+    beds(plan, set, faults);
+    effluent(plan, set, faults);
     return faults;
   }
 
@@ -126,6 +138,32 @@ final class PlanRules {
     }
   }
 
+  private static void hours(Plan plan, List<Fault> faults) {
+    HoursDesign hours = plan.site().hours();
+    if (hours == null) {
+      return;
+    }
+    if (Double.isNaN(PreparedSite.longitudeDeg(plan.site()))) {
+      faults.add(
+          Fault.of("climate.hours-need-longitude", "/site/longitudeDeg", null, "-180 to 180 deg"));
+    }
+    int found = 0;
+    for (int hour = 0; hour < HoursDesign.HOURS && found < MOST_HOURS_NAMED; hour++) {
+      double global = hours.globalWM2().get(hour);
+      if (hours.diffuseWM2().get(hour) > global + ROUNDING_W_M2) {
+        found++;
+        faults.add(
+            Fault.of(
+                "climate.diffuse-above-global",
+                "/site/hours/diffuseWM2/" + hour,
+                hours.diffuseWM2().get(hour),
+                "0 to " + Sentences.number(global) + " W/m2",
+                "hour",
+                hour + 1));
+      }
+    }
+  }
+
   private static void feeds(Plan plan, CoefficientSet set, List<Fault> faults) {
     if (plan.feeds() == null) {
       return;
@@ -171,6 +209,32 @@ final class PlanRules {
                 "second",
                 "mealsPerDay"));
       }
+    }
+  }
+
+  private static void beds(Plan plan, CoefficientSet set, List<Fault> faults) {
+    Defaults defaults = new Defaults(set);
+    List<BedDesign> filled = new ArrayList<>();
+    for (BedDesign bed : plan.beds() == null ? List.<BedDesign>of() : plan.beds()) {
+      filled.add(defaults.fill(bed, "/beds"));
+    }
+    faults.addAll(BedCheck.faults(filled, "/beds", set));
+  }
+
+  private static void effluent(Plan plan, CoefficientSet set, List<Fault> faults) {
+    if (plan.given() == null || plan.given().effluent() == null) {
+      return;
+    }
+    GivenDesign.Effluent given = new Defaults(set).fill(plan.given().effluent(), "/given/effluent");
+    if (given.codMgL() < given.bod5MgL()) {
+      faults.add(
+          Fault.of(
+              "loop.cod-below-bod5",
+              "/given/effluent/codMgL",
+              given.codMgL(),
+              "at least " + Sentences.number(given.bod5MgL()) + " mg/L",
+              "bod5MgL",
+              given.bod5MgL()));
     }
   }
 

@@ -2,6 +2,7 @@ package org.marshlight.loop;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.marshlight.climate.BuiltInClimates;
 import org.marshlight.climate.ClimateModel;
 import org.marshlight.climate.ClimateYear;
 import org.marshlight.climate.SiteClimate;
@@ -27,5 +28,15 @@ public record PreparedSite(ClimateYear year, List<Assumption> assumptions, List<
     List<Notice> notices = new ArrayList<>();
     SiteClimate climate = ClimateModel.prepare(site, defaults, set, notices);
     return new PreparedSite(ClimateYear.of(climate), defaults.assumptions(), List.copyOf(notices));
+  }
+
+  /** Longitude of a site that has one, its own or its station's; NaN if it has none. */
+  static double longitudeDeg(SiteDesign site) {
+    if (site.longitudeDeg() != null) {
+      return site.longitudeDeg();
+    }
+    return site.climate().id() == null
+        ? Double.NaN
+        : BuiltInClimates.standard().find(site.climate().id()).orElseThrow().longitudeDeg();
   }
 }

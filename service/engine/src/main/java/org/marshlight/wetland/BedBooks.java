@@ -31,16 +31,7 @@ final class BedBooks {
             .plus(growth.standing())
             .plus(year.stored());
     Matter burnt = growth.respired();
-    double before =
-        Stoichiometry.boundWaterKg(year.inflow().annual())
-            + Stoichiometry.boundWaterKg(growth.assimilated());
-    double after =
-        Stoichiometry.boundWaterKg(year.outflow().annual())
-            + Stoichiometry.boundWaterKg(growth.organs())
-            + Stoichiometry.boundWaterKg(growth.tops())
-            + Stoichiometry.boundWaterKg(methane)
-            + Stoichiometry.boundWaterKg(kept);
-    double reaction = before - after;
+    double reaction = reactionKg(year, methane, kept);
     double evaporatedKg =
         1000 * Months.sum(year.water().evaporated())
             - growth.organs().waterKg()
@@ -73,6 +64,21 @@ final class BedBooks {
         .tops()
         .forEach(share -> books.gave(share.party(), growth.tops().times(share.fraction())));
     return books.kept(kept).close();
+  }
+
+  /** Water set free by all chemical change in a year; negative where growth binds more. */
+  private static double reactionKg(BedYear<?> year, Matter methane, Matter kept) {
+    StandGrowth growth = year.growth();
+    double before =
+        Stoichiometry.boundWaterKg(year.inflow().annual())
+            + Stoichiometry.boundWaterKg(growth.assimilated());
+    double after =
+        Stoichiometry.boundWaterKg(year.outflow().annual())
+            + Stoichiometry.boundWaterKg(growth.organs())
+            + Stoichiometry.boundWaterKg(growth.tops())
+            + Stoichiometry.boundWaterKg(methane)
+            + Stoichiometry.boundWaterKg(kept);
+    return before - after;
   }
 
   private static Matter nitrogenGas(double kg) {

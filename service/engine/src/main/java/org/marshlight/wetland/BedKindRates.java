@@ -24,6 +24,7 @@ public record BedKindRates(
     @Coefficient("ammonium-theta") double ammoniumTheta,
     @Coefficient("nitrate-rate") double nitrateRate,
     @Coefficient("nitrate-theta") double nitrateTheta,
+    @Coefficient("coupled-denitrification") double coupledDenitrification,
     @Coefficient("oxygen-supply") double oxygenSupply,
     @Coefficient("total-nitrogen-rate") double totalNitrogenRate,
     @Coefficient("total-nitrogen-theta") double totalNitrogenTheta,

@@ -30,14 +30,14 @@ record BedMonth(
   /**
    * What acts on the water in a month.
    *
-   * @param load what the water carries: inflow, what was left over, nutrients from litter
+   * @param load what the water carries: inflow and what was left over
    * @param coliformLoad coliforms that come, density times m3
    * @param coliformFloor least that the cap leaves of them
-   * @param litter litter that decays in the month
-   * @param uptake nitrogen, phosphorus and potassium that plants take, all as organic
+   * @param litter litter whose organic matter decays in the month
+   * @param uptake nitrogen, phosphorus and potassium that plants take from the water
    * @param volumeM3 volume in which the load stands
    * @param loadingMYear water that passes
-   * @param waterC temperature
+   * @param warmth temperatures along the bed
    * @param days length of the month
    * @param methaneCodKg methane of the stand, where there is matter for it
    * @param phosphorusRate areal rate of phosphorus removal at this age, m/a
@@ -50,7 +50,7 @@ record BedMonth(
       Matter uptake,
       double volumeM3,
       double loadingMYear,
-      double waterC,
+      WarmthAlongBed warmth,
       int days,
       double methaneCodKg,
       double phosphorusRate) {}
@@ -75,34 +75,8 @@ record BedMonth(
             s.loadingMYear(),
             s.phosphorusRate());
     double sorbed = load.phosphorusKg() - s.uptake().phosphorusKg() - phosphorus;
-    Matter left =
-        new Matter(
-            0,
-            load.volatileSolidsKg() * organic.leftShare(),
-            load.fixedSolidsKg(),
-            load.codKg() * organic.leftShare(),
-            load.organicCarbonKg() * organic.leftShare(),
-            load.inorganicCarbonKg(),
-            nitrogen.organicKg(),
-            nitrogen.ammoniumKg(),
-            nitrogen.nitrateKg(),
-            phosphorus,
-            load.potassiumKg() - s.uptake().potassiumKg());
-    Matter held =
-        new Matter(
-            0,
-            load.volatileSolidsKg() * organic.heldShare(),
-            0,
-            load.codKg() * organic.heldShare(),
-            load.organicCarbonKg() * organic.heldShare(),
-            0,
-            nitrogen.buriedKg(),
-            0,
-            0,
-            sorbed,
-            0);
     return new BedMonth(
-        new Carried(left, bod5, solids),
+        new Carried(left(s, organic, nitrogen, phosphorus), bod5, solids),
         coliformsLeft(bed, s),
         decayedCod - methane,
         methane,
@@ -110,7 +84,42 @@ record BedMonth(
         nitrogen.nitrifiedKg(),
         nitrogen.gasKg(),
         sorbed,
-        held);
+        held(load, organic, nitrogen, sorbed));
+  }
+
+  /** What stays in the water. */
+  private static Matter left(
+      Setting s, OrganicFates organic, NitrogenChain nitrogen, double phosphorusKg) {
+    Matter load = s.load().matter();
+    return new Matter(
+        0,
+        load.volatileSolidsKg() * organic.leftShare(),
+        load.fixedSolidsKg(),
+        load.codKg() * organic.leftShare(),
+        load.organicCarbonKg() * organic.leftShare(),
+        load.inorganicCarbonKg(),
+        nitrogen.organicKg(),
+        nitrogen.ammoniumKg(),
+        nitrogen.nitrateKg(),
+        phosphorusKg,
+        load.potassiumKg() - s.uptake().potassiumKg());
+  }
+
+  /** What settles or is bound for good. */
+  private static Matter held(
+      Matter load, OrganicFates organic, NitrogenChain nitrogen, double sorbedKg) {
+    return new Matter(
+        0,
+        load.volatileSolidsKg() * organic.heldShare(),
+        0,
+        load.codKg() * organic.heldShare(),
+        load.organicCarbonKg() * organic.heldShare(),
+        0,
+        nitrogen.buriedKg(),
+        0,
+        0,
+        sorbedKg,
+        0);
   }
 
   /** Concentration, mg/L, of a mass in a volume. */
@@ -126,11 +135,11 @@ record BedMonth(
     BedKindRates r = bed.rates();
     double inflow = mgL(s.load().bod5Kg(), s.volumeM3());
     double rate =
-        TanksInSeries.rateAtTemperature(
-            TanksInSeries.rateAtStrengthMYear(
-                r.bod5Rate(), inflow, bed.c().referenceBod5(), r.bod5StrengthExponent()),
-            r.bod5Theta(),
-            s.waterC());
+        s.warmth()
+            .meanRate(
+                TanksInSeries.rateAtStrengthMYear(
+                    r.bod5Rate(), inflow, bed.c().referenceBod5(), r.bod5StrengthExponent()),
+                r.bod5Theta());
     double background = r.bod5BackgroundShare() * inflow;
     return kg(
         TanksInSeries.outflowMgL(inflow, background, rate, r.bod5Tanks(), s.loadingMYear()),
@@ -151,8 +160,6 @@ record BedMonth(
 
   private static NitrogenChain nitrogen(BedSite bed, Setting s, double decayedCodKg) {
     BedKindRates r = bed.rates();
-    double cold =
-        TanksInSeries.coldFactor(s.waterC(), r.coldFrom(), bed.c().coldTo(), r.coldFloor());
     Matter load = s.load().matter();
     return NitrogenChain.of(
         load.organicNitrogenKg(),
@@ -162,15 +169,23 @@ record BedMonth(
         new NitrogenChain.Setting(
             (int) Math.max(1, Math.rint(r.nitrogenTanks())),
             s.loadingMYear(),
-            cold
-                * TanksInSeries.rateAtTemperature(
-                    r.organicNitrogenRate(), r.organicNitrogenTheta(), s.waterC()),
-            cold * TanksInSeries.rateAtTemperature(r.ammoniumRate(), r.ammoniumTheta(), s.waterC()),
-            cold * TanksInSeries.rateAtTemperature(r.nitrateRate(), r.nitrateTheta(), s.waterC()),
+            nitrogenRate(bed, s, r.organicNitrogenRate(), r.organicNitrogenTheta()),
+            nitrogenRate(bed, s, r.ammoniumRate(), r.ammoniumTheta()),
+            nitrogenRate(bed, s, r.nitrateRate(), r.nitrateTheta()),
             kg(r.organicNitrogenBackground(), s.volumeM3()),
             bed.c().buriedNitrogen(),
+            r.coupledDenitrification(),
             NitrogenLimits.nitrificationKg(r.oxygenSupply(), bed.areaM2(), s.days()),
             NitrogenLimits.denitrificationKg(decayedCodKg, bed.c().denitrifyingCod())));
+  }
+
+  private static double nitrogenRate(BedSite bed, Setting s, double rateAt20, double theta) {
+    BedKindRates r = bed.rates();
+    return s.warmth()
+        .mean(
+            t ->
+                TanksInSeries.coldFactor(t, r.coldFrom(), bed.c().coldTo(), r.coldFloor())
+                    * TanksInSeries.rateAtTemperature(rateAt20, theta, t));
   }
 
   /** The stand's methane, held to a share of what decays and to half of the carbon in it. */
@@ -203,7 +218,7 @@ record BedMonth(
   private static double coliformsLeft(BedSite bed, Setting s) {
     BedKindRates r = bed.rates();
     double inflow = s.volumeM3() > 0 ? s.coliformLoad() / s.volumeM3() : 0;
-    double rate = TanksInSeries.rateAtTemperature(r.coliformRate(), r.coliformTheta(), s.waterC());
+    double rate = s.warmth().meanRate(r.coliformRate(), r.coliformTheta());
     double left =
         s.volumeM3()
             * TanksInSeries.outflowMgL(

@@ -23,6 +23,7 @@ final class BedRun<G extends StandGrowth> {
   private final BedWater water;
   private final BedWarmth warmth;
   private final G growth;
+  private final UptakeFromWater uptake;
   private final double[] methaneCodKg;
   private final double phosphorusRate;
 
@@ -49,6 +50,7 @@ final class BedRun<G extends StandGrowth> {
     this.water = BedWater.of(bed, inflow, stand, climate);
     this.warmth = BedWarmth.of(bed, inflow, water, climate);
     this.growth = stand.grow(supply());
+    this.uptake = UptakeFromWater.of(bed, growth);
     this.methaneCodKg = methaneCodKg(stand);
     this.phosphorusRate = PhosphorusPath.rate(bed, yearOfLife);
   }
@@ -98,9 +100,7 @@ final class BedRun<G extends StandGrowth> {
   }
 
   private BedMonth.Setting setting(int month, Carried kept) {
-    Matter litter = BedYear.decayingLitter(bed, growth, month);
-    Matter nutrients = nutrientsOf(litter);
-    Carried load = kept.plus(new Carried(nutrients, 0, 0));
+    Carried load = kept;
     double coliforms = 0;
     if (!bed.design().passedBy(month)) {
       load = load.plus(carried(month));
@@ -110,44 +110,14 @@ final class BedRun<G extends StandGrowth> {
         load,
         coliforms,
         coliformFloor[month],
-        litter.minus(nutrients),
-        uptake(month),
+        BedYear.decayingLitter(bed, growth, month),
+        uptake.in(month),
         water.standingM3(bed, month),
         TanksInSeries.hydraulicLoadingMYear(water.meanM3Day(month), bed.areaM2()),
-        warmth.waterC()[month],
+        warmth.along()[month],
         Months.days(month),
         methaneCodKg[month],
         phosphorusRate);
-  }
-
-  private Matter uptake(int month) {
-    return new Matter(
-        0,
-        0,
-        0,
-        0,
-        0,
-        0,
-        growth.nitrogenUptakeKg()[month],
-        0,
-        0,
-        growth.phosphorusUptakeKg()[month],
-        growth.potassiumUptakeKg()[month]);
-  }
-
-  private static Matter nutrientsOf(Matter litter) {
-    return new Matter(
-        0,
-        0,
-        0,
-        0,
-        0,
-        0,
-        litter.organicNitrogenKg(),
-        0,
-        0,
-        litter.phosphorusKg(),
-        litter.potassiumKg());
   }
 
   /** What the stream carries in a month beside water. */

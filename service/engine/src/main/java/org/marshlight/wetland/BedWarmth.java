@@ -9,14 +9,16 @@ import org.marshlight.feed.WaterStream;
  *
  * @param waterC mean temperature along the bed
  * @param outflowC temperature at its end
+ * @param along temperatures along the bed
  * @param iceM thickness of ice at the end of the month; nought below gravel
  */
-record BedWarmth(double[] waterC, double[] outflowC, double[] iceM) {
+record BedWarmth(double[] waterC, double[] outflowC, WarmthAlongBed[] along, double[] iceM) {
 
   static BedWarmth of(BedSite bed, WaterStream stream, BedWater water, SiteClimate climate) {
     double[] surroundings = surroundingsC(bed, climate);
     double[] mean = new double[Months.COUNT];
     double[] end = new double[Months.COUNT];
+    WarmthAlongBed[] along = new WarmthAlongBed[Months.COUNT];
     for (int month = 0; month < Months.COUNT; month++) {
       double flow = water.meanM3Day(month);
       double inflow = Math.max(0, stream.temperatureC()[month]);
@@ -25,13 +27,15 @@ record BedWarmth(double[] waterC, double[] outflowC, double[] iceM) {
             WaterTemperature.exchangeNumber(bed.rates().heatExchange(), bed.areaM2(), flow);
         mean[month] = WaterTemperature.meanC(inflow, surroundings[month], exchange);
         end[month] = WaterTemperature.outflowC(inflow, surroundings[month], exchange);
+        along[month] = WarmthAlongBed.of(inflow, surroundings[month], exchange);
       } else {
         mean[month] = surroundings[month];
         end[month] = surroundings[month];
+        along[month] = WarmthAlongBed.even(surroundings[month]);
       }
     }
     double[] ice = bed.belowSurface() ? new double[Months.COUNT] : ice(bed, climate);
-    return new BedWarmth(mean, end, ice);
+    return new BedWarmth(mean, end, along, ice);
   }
 
   /** Air for open water, ground for water below gravel; liquid water is never below freezing. */

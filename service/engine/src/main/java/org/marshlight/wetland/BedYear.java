@@ -31,10 +31,7 @@ record BedYear<G extends StandGrowth>(
     Matter stored,
     double[] coliformFloor) {
 
-  /**
-   * Litter that decays in a month: an even share of the year's, less what is buried. Potassium
-   * leaches from all of it.
-   */
+  /** Litter that decays in a month: an even share of the year's, less what is buried. */
   static Matter decayingLitter(BedSite bed, StandGrowth growth, int month) {
     Matter litter = growth.litter();
     return litter
@@ -42,7 +39,7 @@ record BedYear<G extends StandGrowth>(
         .times((double) Months.days(month) / Months.DAYS_PER_YEAR);
   }
 
-  /** Litter of a year that stays in the bed for good. */
+  /** Litter of a year that stays in the bed for good; potassium leaches even from that. */
   static Matter buriedLitter(BedSite bed, StandGrowth growth) {
     Matter litter = growth.litter();
     Matter potassium = new Matter(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, litter.potassiumKg());

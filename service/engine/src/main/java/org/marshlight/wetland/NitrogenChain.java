@@ -32,6 +32,7 @@ record NitrogenChain(
    * @param nitrateRate rate of denitrification, m/a
    * @param organicBackgroundKg organic nitrogen that stays in the water whatever the rate
    * @param buriedShare share of the organic nitrogen lost from the water that settles for good
+   * @param coupledShare share of new nitrate that is reduced where it forms
    * @param nitrifiableKg ammonium nitrogen for which there is oxygen
    * @param reducibleKg nitrate nitrogen for which there is organic matter
    */
@@ -43,6 +44,7 @@ record NitrogenChain(
       double nitrateRate,
       double organicBackgroundKg,
       double buriedShare,
+      double coupledShare,
       double nitrifiableKg,
       double reducibleKg) {
 
@@ -86,7 +88,10 @@ record NitrogenChain(
       ofAmmonium = Math.max(0, ofAmmonium - loss);
       ammonium -= turned;
       nitrified += turned;
-      nitrate += turned;
+      double onTheSpot = Math.min(reducible, setting.coupledShare() * turned);
+      nitrate += turned - onTheSpot;
+      reducible -= onTheSpot;
+      gas += onTheSpot;
 
       loss = (nitrate + ofNitrate) * nitrateTaken;
       double reduced = Math.min(reducible, Math.max(0, loss - ofNitrate));

@@ -36,19 +36,17 @@ final class PhosphorusPath {
     BedSite bed = year.bed();
     BedWater water = year.water();
     double[] outflow = new double[Months.COUNT];
+    UptakeFromWater uptake = UptakeFromWater.of(bed, year.growth());
     double kept = 0;
     for (int step = 0; step < 2 * Months.COUNT; step++) {
       int month = step % Months.COUNT;
       boolean passedBy = bed.design().passedBy(month);
-      double load =
-          kept
-              + (passedBy ? 0 : inflow[month])
-              + BedYear.decayingLitter(bed, year.growth(), month).phosphorusKg();
+      double load = kept + (passedBy ? 0 : inflow[month]);
       double left =
           BedMonth.phosphorusLeftKg(
               bed,
               load,
-              Math.min(load, year.growth().phosphorusUptakeKg()[month]),
+              Math.min(load, uptake.phosphorus()[month]),
               water.standingM3(bed, month),
               TanksInSeries.hydraulicLoadingMYear(water.meanM3Day(month), bed.areaM2()),
               rate);

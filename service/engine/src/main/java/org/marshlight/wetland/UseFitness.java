@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleBiFunction;
 import org.marshlight.contract.Months;
+import org.marshlight.evidence.CoefficientRow;
 import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.feed.WaterStream;
 import org.marshlight.wetland.WetlandEstimate.UseAnswer;
@@ -11,7 +12,6 @@ import org.marshlight.wetland.WetlandEstimate.UseAnswer;
 /** Holds an outflow to the limits of its use. No use here is food that is eaten raw. */
 final class UseFitness {
 
-  private static final String MG_L = "mg/L";
   private static final ToDoubleBiFunction<WaterStream, Integer> BOD5 =
       (stream, month) -> Strength.mgL(stream.bod5Kg()[month], stream, month);
   private static final ToDoubleBiFunction<WaterStream, Integer> SOLIDS =
@@ -69,77 +69,64 @@ final class UseFitness {
 
   private static List<Limit> limits(WaterUse use, UseLimits l, CoefficientSet set) {
     return switch (use) {
-      case IRRIGATION ->
-          List.of(
-              limit(
-                  "irrigation-bod5",
-                  MG_L,
-                  l.irrigationBod5Strict(),
-                  l.irrigationBod5Lenient(),
-                  BOD5,
-                  set),
-              limit(
-                  "irrigation-solids",
-                  MG_L,
-                  l.irrigationSolidsStrict(),
-                  l.irrigationSolidsLenient(),
-                  SOLIDS,
-                  set),
-              limit(
-                  "irrigation-nitrogen",
-                  MG_L,
-                  l.irrigationNitrogenStrict(),
-                  l.irrigationNitrogenLenient(),
-                  NITROGEN,
-                  set),
-              limit(
-                  "irrigation-coliforms",
-                  "{CFU}/dL",
-                  l.irrigationColiformsStrict(),
-                  l.irrigationColiformsLenient(),
-                  COLIFORMS,
-                  set));
-      case SURFACE_DISCHARGE ->
-          List.of(
-              limit(
-                  "discharge-bod5",
-                  MG_L,
-                  l.dischargeBod5Strict(),
-                  l.dischargeBod5Lenient(),
-                  BOD5,
-                  set),
-              limit(
-                  "discharge-solids",
-                  MG_L,
-                  l.dischargeSolidsStrict(),
-                  l.dischargeSolidsLenient(),
-                  SOLIDS,
-                  set),
-              limit(
-                  "discharge-coliforms",
-                  "{CFU}/dL",
-                  l.dischargeColiformsStrict(),
-                  l.dischargeColiformsLenient(),
-                  COLIFORMS,
-                  set));
-      case SOIL_ABSORPTION ->
-          List.of(
-              limit("soil-bod5", MG_L, l.soilBod5Strict(), l.soilBod5Lenient(), BOD5, set),
-              limit("soil-solids", MG_L, l.soilSolidsStrict(), l.soilSolidsLenient(), SOLIDS, set));
+      case IRRIGATION -> irrigation(l, set);
+      case SURFACE_DISCHARGE -> discharge(l, set);
+      case SOIL_ABSORPTION -> soil(l, set);
     };
+  }
+
+  private static List<Limit> irrigation(UseLimits l, CoefficientSet set) {
+    return List.of(
+        limit("irrigation-bod5", l.irrigationBod5Strict(), l.irrigationBod5Lenient(), BOD5, set),
+        limit(
+            "irrigation-solids",
+            l.irrigationSolidsStrict(),
+            l.irrigationSolidsLenient(),
+            SOLIDS,
+            set),
+        limit(
+            "irrigation-nitrogen",
+            l.irrigationNitrogenStrict(),
+            l.irrigationNitrogenLenient(),
+            NITROGEN,
+            set),
+        limit(
+            "irrigation-coliforms",
+            l.irrigationColiformsStrict(),
+            l.irrigationColiformsLenient(),
+            COLIFORMS,
+            set));
+  }
+
+  private static List<Limit> discharge(UseLimits l, CoefficientSet set) {
+    return List.of(
+        limit("discharge-bod5", l.dischargeBod5Strict(), l.dischargeBod5Lenient(), BOD5, set),
+        limit(
+            "discharge-solids", l.dischargeSolidsStrict(), l.dischargeSolidsLenient(), SOLIDS, set),
+        limit(
+            "discharge-coliforms",
+            l.dischargeColiformsStrict(),
+            l.dischargeColiformsLenient(),
+            COLIFORMS,
+            set));
+  }
+
+  private static List<Limit> soil(UseLimits l, CoefficientSet set) {
+    return List.of(
+        limit("soil-bod5", l.soilBod5Strict(), l.soilBod5Lenient(), BOD5, set),
+        limit("soil-solids", l.soilSolidsStrict(), l.soilSolidsLenient(), SOLIDS, set));
   }
 
   private static Limit limit(
       String name,
-      String unit,
       double strict,
       double lenient,
       ToDoubleBiFunction<WaterStream, Integer> strength,
       CoefficientSet set) {
     String id = "wetland.limit." + name + "-lenient";
-    String source = set.book().rows().get(set.book().ordinal(id)).source();
-    return new Limit(
-        name.substring(name.indexOf('-') + 1), unit, strict, lenient, strength, source);
+    CoefficientRow row = set.book().rows().get(set.book().ordinal(id));
+    String parameter = name.substring(name.indexOf('-') + 1);
+    return new Limit(parameter, row.unit(), strict, lenient, strength, row.source());
   }
 
   /** One parameter and its two limits. */

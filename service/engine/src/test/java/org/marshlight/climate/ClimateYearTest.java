@@ -94,7 +94,9 @@ class ClimateYearTest {
 
   private static ClimateYear year(ClimateChoice climate, Double latitude) {
     Defaults defaults = new Defaults(CENTRAL);
-    SiteDesign site = defaults.fill(new SiteDesign(climate, latitude, null, null, null), "/site");
+    SiteDesign site =
+        defaults.fill(
+            new SiteDesign(climate, latitude, null, null, null, null, null, null), "/site");
     return ClimateYear.of(ClimateModel.prepare(site, defaults, CENTRAL, new ArrayList<Notice>()));
   }
 }

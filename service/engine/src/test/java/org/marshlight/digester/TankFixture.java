@@ -26,14 +26,29 @@ final class TankFixture {
     Defaults defaults = new Defaults(CENTRAL);
     SiteDesign site =
         defaults.fill(
-            new SiteDesign(new ClimateChoice(climate, null), null, null, null, null), "/site");
+            new SiteDesign(
+                new ClimateChoice(climate, null), null, null, null, null, null, null, null),
+            "/site");
     return ClimateYear.of(ClimateModel.prepare(site, defaults, CENTRAL, new ArrayList<>()));
   }
 
   static TankDesign tank(double volumeM3, double intervalYears) {
     return new Defaults(CENTRAL)
         .fill(
-            new TankDesign(null, volumeM3, null, null, null, null, null, null, intervalYears, null),
+            new TankDesign(
+                null,
+                volumeM3,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                intervalYears,
+                null,
+                null,
+                null,
+                null),
             "/tank");
   }
 
