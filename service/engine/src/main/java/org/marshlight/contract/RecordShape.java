@@ -56,6 +56,26 @@ public record RecordShape(Class<? extends Record> type, List<Field> fields) {
     }
   }
 
+  /**
+   * A copy of a record with another value in one of its fields.
+   *
+   * @throws IllegalArgumentException if there is no such field
+   */
+  public static <R extends Record> R changed(R record, String field, Object value) {
+    RecordShape shape = of(record.getClass());
+    Object[] values = new Object[shape.fields.size()];
+    int place = shape.names().indexOf(field);
+    if (place < 0) {
+      throw new IllegalArgumentException(record.getClass() + " has no field " + field);
+    }
+    for (int i = 0; i < values.length; i++) {
+      values[i] = i == place ? value : shape.fields.get(i).of(record);
+    }
+    @SuppressWarnings("unchecked")
+    R changed = (R) shape.create(values);
+    return changed;
+  }
+
   /** The field of that name, if there is one. */
   public Optional<Field> field(String name) {
     return fields.stream().filter(f -> f.name().equals(name)).findFirst();
