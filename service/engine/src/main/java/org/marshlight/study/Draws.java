@@ -1,9 +1,8 @@
 package org.marshlight.study;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
-import org.marshlight.decision.Verdict;
 import org.marshlight.decision.Verdict.Component;
 import org.marshlight.decision.Verdict.Worth;
 import org.marshlight.statistics.SobolPoints;
@@ -48,15 +47,11 @@ record Draws(double[][] points, List<Draw> each) {
   private static Draw draw(Outcome outcome, Figures figures) {
     if (outcome == null) {
       double[] none = new double[figures.list().size()];
-      java.util.Arrays.fill(none, Double.NaN);
+      Arrays.fill(none, Double.NaN);
       return new Draw(none, Map.of(), false);
     }
-    Map<Component, Worth> verdicts = new TreeMap<>();
-    if (figures.verdicts()) {
-      for (Verdict verdict : outcome.verdicts()) {
-        verdicts.put(verdict.component(), verdict.answer());
-      }
-    }
+    Map<Component, Worth> verdicts =
+        figures.verdicts() ? VerdictList.byComponent(outcome.verdicts()) : Map.of();
     return new Draw(figures.values(outcome), verdicts, true);
   }
 
