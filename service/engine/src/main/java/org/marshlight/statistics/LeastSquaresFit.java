@@ -1,11 +1,15 @@
 package org.marshlight.statistics;
 
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.function.Function;
+import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
+import org.apache.commons.math3.exception.TooManyEvaluationsException;
+import org.apache.commons.math3.exception.TooManyIterationsException;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
-import org.apache.commons.math3.fitting.leastsquares.LeastSquaresOptimizer.Optimum;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresProblem;
+import org.apache.commons.math3.fitting.leastsquares.LeastSquaresProblem.Evaluation;
 import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
 import org.apache.commons.math3.fitting.leastsquares.MultivariateJacobianFunction;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
@@ -29,7 +33,7 @@ public final class LeastSquaresFit {
   /** A direction weaker than this share of the strongest is not told by the data. */
   private static final double WEAKEST = 1e-10;
 
-  private final Function<double[], double[]> model;
+  private final UnaryOperator<List<double[]>> model;
   private final double[] measured;
   private final double[] deviations;
   private final double[] least;
@@ -38,14 +42,15 @@ public final class LeastSquaresFit {
   /**
    * A problem.
    *
-   * @param model what the model gives for parameters, one value for each measured one
+   * @param model what the model gives for each of some sets of parameters, one value for each
+   *     measured one; sets are worked together so that they can share the cores
    * @param measured measured values
    * @param deviations standard uncertainty of each measured value
    * @param least lower bound of each parameter
    * @param most upper bound of each parameter
    */
   public LeastSquaresFit(
-      Function<double[], double[]> model,
+      UnaryOperator<List<double[]>> model,
       double[] measured,
       double[] deviations,
       double[] least,
@@ -68,7 +73,9 @@ public final class LeastSquaresFit {
     double[] parameters = start.clone();
     int[] free = IntStream.range(0, start.length).toArray();
     while (true) {
-      Optimum optimum = optimum(parameters, free, mostEvaluations);
+      Best best = new Best();
+      boolean settled = settle(parameters, free, mostEvaluations, best);
+      Evaluation optimum = best.evaluation;
       for (int i = 0; i < free.length; i++) {
         parameters[free[i]] = optimum.getPoint().getEntry(i);
       }
@@ -79,13 +86,18 @@ public final class LeastSquaresFit {
       if (inside.length == free.length || inside.length == 0) {
         double[][] covariance = covariance(optimum.getJacobian(), free, start.length);
         return new Result(
-            parameters, model.apply(parameters), optimum.getCost() * optimum.getCost(), covariance);
+            parameters,
+            model.apply(List.of(parameters)).get(0),
+            optimum.getCost() * optimum.getCost(),
+            covariance,
+            settled);
       }
       free = inside;
     }
   }
 
-  private Optimum optimum(double[] at, int[] free, int mostEvaluations) {
+  /** Looks for the optimum of the free parameters; whether it was found in time. */
+  private boolean settle(double[] at, int[] free, int mostEvaluations, Best best) {
     LeastSquaresProblem problem =
         new LeastSquaresBuilder()
             .start(Arrays.stream(free).mapToDouble(i -> at[i]).toArray())
@@ -95,12 +107,20 @@ public final class LeastSquaresFit {
             .maxEvaluations(mostEvaluations)
             .maxIterations(mostEvaluations)
             .lazyEvaluation(false)
+            .checker((iteration, previous, current) -> best.offer(current))
             .build();
-    return new LevenbergMarquardtOptimizer()
-        .withCostRelativeTolerance(CLOSE)
-        .withParameterRelativeTolerance(CLOSE)
-        .withOrthoTolerance(CLOSE)
-        .optimize(problem);
+    best.offer(problem.evaluate(bounded(problem.getStart(), free)));
+    try {
+      best.offer(
+          new LevenbergMarquardtOptimizer()
+              .withCostRelativeTolerance(CLOSE)
+              .withParameterRelativeTolerance(CLOSE)
+              .withOrthoTolerance(CLOSE)
+              .optimize(problem));
+      return true;
+    } catch (TooManyEvaluationsException | TooManyIterationsException e) {
+      return false;
+    }
   }
 
   private RealVector bounded(RealVector point, int[] free) {
@@ -117,39 +137,40 @@ public final class LeastSquaresFit {
     for (int i = 0; i < free.length; i++) {
       parameters[free[i]] = point.getEntry(i);
     }
-    double[] values = model.apply(parameters);
-    double[] residuals = new double[measured.length];
-    double[][] slopes = new double[measured.length][];
-    double[][] columns = new double[free.length][];
+    double[][] ends = new double[free.length][];
+    List<double[]> sets = new ArrayList<>(List.of(parameters));
     for (int i = 0; i < free.length; i++) {
-      columns[i] = slopes(parameters, free[i]);
+      ends[i] = ends(parameters[free[i]], free[i]);
+      sets.add(changed(parameters, free[i], ends[i][0]));
+      sets.add(changed(parameters, free[i], ends[i][1]));
     }
+    List<double[]> values = model.apply(sets);
+    double[] residuals = new double[measured.length];
+    double[][] slopes = new double[measured.length][free.length];
     for (int j = 0; j < residuals.length; j++) {
-      residuals[j] = (values[j] - measured[j]) / deviations[j];
-      slopes[j] = new double[free.length];
+      residuals[j] = (values.get(0)[j] - measured[j]) / deviations[j];
       for (int i = 0; i < free.length; i++) {
-        slopes[j][i] = columns[i][j] / deviations[j];
+        double rise = values.get(2 * i + 2)[j] - values.get(2 * i + 1)[j];
+        slopes[j][i] = rise / (ends[i][1] - ends[i][0]) / deviations[j];
       }
     }
     return new Pair<>(
         new ArrayRealVector(residuals, false), new Array2DRowRealMatrix(slopes, false));
   }
 
-  /** Slope of each value along one parameter. */
-  private double[] slopes(double[] parameters, int parameter) {
-    double size = Math.abs(parameters[parameter]);
+  /** The two values of a parameter between which its slopes are taken. */
+  private double[] ends(double value, int parameter) {
+    double size = Math.abs(value);
     double step = RELATIVE_STEP * (size > 0 ? size : most[parameter] - least[parameter]);
-    double[] up = parameters.clone();
-    double[] down = parameters.clone();
-    up[parameter] = Math.min(most[parameter], parameters[parameter] + step);
-    down[parameter] = Math.max(least[parameter], parameters[parameter] - step);
-    double[] above = model.apply(up);
-    double[] below = model.apply(down);
-    double[] slopes = new double[above.length];
-    for (int j = 0; j < slopes.length; j++) {
-      slopes[j] = (above[j] - below[j]) / (up[parameter] - down[parameter]);
-    }
-    return slopes;
+    return new double[] {
+      Math.max(least[parameter], value - step), Math.min(most[parameter], value + step)
+    };
+  }
+
+  private static double[] changed(double[] parameters, int parameter, double value) {
+    double[] changed = parameters.clone();
+    changed[parameter] = value;
+    return changed;
   }
 
   /**
@@ -207,9 +228,14 @@ public final class LeastSquaresFit {
    * @param values what the model gives for them
    * @param squares sum of the squared deviations, in standard uncertainties
    * @param covariance covariance of the parameters if the standard uncertainties are right
+   * @param settled whether the optimum was found; if not, this is the best that was seen
    */
   public record Result(
-      double[] parameters, double[] values, double squares, double[][] covariance) {
+      double[] parameters,
+      double[] values,
+      double squares,
+      double[][] covariance,
+      boolean settled) {
 
     /**
      * Standard uncertainty of a parameter; infinite if the data do not tell it, NaN if it is held
@@ -222,6 +248,20 @@ public final class LeastSquaresFit {
     /** Correlation of two fitted parameters; NaN where the data do not tell one of them. */
     public double correlation(int first, int second) {
       return covariance[first][second] / (deviation(first) * deviation(second));
+    }
+  }
+
+  /** The best point seen. */
+  private static final class Best {
+
+    private Evaluation evaluation;
+
+    /** Takes a point if it is better; never says that the search is done. */
+    boolean offer(Evaluation other) {
+      if (evaluation == null || other.getCost() <= evaluation.getCost()) {
+        evaluation = other;
+      }
+      return false;
     }
   }
 }

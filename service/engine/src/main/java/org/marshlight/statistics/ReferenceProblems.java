@@ -1,5 +1,6 @@
 package org.marshlight.statistics;
 
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.csv.CSVRecord;
 import org.apache.commons.math3.util.FastMath;
@@ -213,11 +214,15 @@ public final class ReferenceProblems {
     double[] x = rows.stream().mapToDouble(row -> Double.parseDouble(row.get("x"))).toArray();
     double[] y = rows.stream().mapToDouble(row -> Double.parseDouble(row.get("y"))).toArray();
     double[] unit = new double[x.length];
-    java.util.Arrays.fill(unit, 1);
+    Arrays.fill(unit, 1);
     double[] start = {0.5, 1.5, -1, 0.01, 0.02};
     double[] least = {-100, -100, -100, 0, 0};
     double[] most = {100, 100, 100, 1, 1};
-    return new LeastSquaresFit(b -> mgh17(b, x), y, unit, least, most).fit(start, 1000);
+    return new LeastSquaresFit(sets -> mgh17(sets, x), y, unit, least, most).fit(start, 1000);
+  }
+
+  private static List<double[]> mgh17(List<double[]> sets, double[] x) {
+    return sets.stream().map(b -> mgh17(b, x)).toList();
   }
 
   private static double[] mgh17(double[] b, double[] x) {

@@ -30,20 +30,13 @@ record BaseRun(Plan plan, CoefficientSet set, PreparedSite site, Outcome outcome
     return new BaseRun(plan, set, site, Outcome.of(plan, set, site));
   }
 
-  /** The site of a changed plan; the same object where nothing that matters to it has changed. */
-  PreparedSite site(Plan changed, CoefficientSet changedSet) {
-    return changed.site() == plan.site() && changedSet.agrees(set, OF_WEATHER)
-        ? site
-        : PreparedSite.of(changed, changedSet);
-  }
-
-  /** Runs a changed plan. */
-  Outcome run(Plan changed, CoefficientSet changedSet) {
-    return Outcome.of(changed, changedSet, site(changed, changedSet));
+  /** Whether a plan has the same weather with other coefficients. */
+  static boolean sameWeather(Plan one, CoefficientSet ofOne, Plan other, CoefficientSet ofOther) {
+    return one.site().equals(other.site()) && ofOne.agrees(ofOther, OF_WEATHER);
   }
 
   /** Runs a changed plan with its own coefficients. */
   Outcome run(Plan changed) {
-    return run(changed, LoopModel.coefficients(changed));
+    return new Sites(this).run(changed, LoopModel.coefficients(changed));
   }
 }

@@ -119,9 +119,10 @@ record DrawSpace(BaseRun base, List<Factor> factors) {
    * Runs the plan at a point.
    *
    * @param point a probability for each coordinate
+   * @param sites sites of runs that may have the same weather
    * @return the run; null if the numbers drawn have no answer together
    */
-  Outcome run(double[] point) {
+  Outcome run(double[] point, Sites sites) {
     Plan plan = base.plan();
     int[] ordinals = new int[factors.size()];
     double[] drawn = new double[factors.size()];
@@ -140,6 +141,6 @@ record DrawSpace(BaseRun base, List<Factor> factors) {
     }
     CoefficientSet set =
         base.set().drawn(Arrays.copyOf(ordinals, count), Arrays.copyOf(drawn, count));
-    return PossibleRun.of(base, plan, set);
+    return PossibleRun.of(sites, plan, set);
   }
 }

@@ -41,7 +41,9 @@ record Draws(double[][] points, List<Draw> each) {
     for (double[] point : points) {
       ties.tie(point);
     }
-    return new Draws(points, bench.each(count, i -> draw(space.run(points[i]), figures)));
+    return new Draws(
+        points,
+        bench.each(count, i -> draw(space.run(points[i], new Sites(space.base())), figures)));
   }
 
   private static Draw draw(Outcome outcome, Figures figures) {

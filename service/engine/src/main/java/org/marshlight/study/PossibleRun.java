@@ -15,12 +15,12 @@ final class PossibleRun {
    *
    * @return the run; null if the plan has no answer with these coefficients
    */
-  static Outcome of(BaseRun base, Plan plan, CoefficientSet set) {
+  static Outcome of(Sites sites, Plan plan, CoefficientSet set) {
     if (!PlanCheck.faults(plan, set).isEmpty()) {
       return null;
     }
     try {
-      return base.run(plan, set);
+      return sites.run(plan, set);
     } catch (Faults unsettled) {
       return null;
     }

@@ -8,13 +8,13 @@ import java.util.concurrent.Future;
 import java.util.function.IntFunction;
 
 /**
- * Where the runs of a study are done. They are cut into blocks of one size whatever the number of
- * threads, and results stand in the order of the runs, so that an answer does not hang on how many
- * cores there were.
+ * Where the runs of a study are done. They are cut into blocks whatever the number of threads, and
+ * results stand in the order of the runs, so that an answer does not hang on how many cores there
+ * were.
  */
 public final class Workbench {
 
-  /** Runs that one thread does in a row. */
+  /** Runs that one thread usually does in a row. */
   private static final int BLOCK = 8;
 
   private final ExecutorService pool;
@@ -44,14 +44,25 @@ public final class Workbench {
    * @throws StudyStopped if nobody wants the study any more
    */
   <T> List<T> each(int count, IntFunction<T> run) {
-    int blocks = (count + BLOCK - 1) / BLOCK;
+    return each(count, BLOCK, run);
+  }
+
+  /**
+   * Does runs in blocks of another size.
+   *
+   * @param count how many
+   * @param size runs that one thread does in a row
+   * @param run the run of each number from 0; called from several threads
+   */
+  <T> List<T> each(int count, int size, IntFunction<T> run) {
+    int blocks = (count + size - 1) / size;
     List<Future<List<T>>> handedOut = new ArrayList<>();
     List<T> results = new ArrayList<>(count);
     try {
       for (int block = 0; block < blocks; block++) {
         while (handedOut.size() < Math.min(blocks, block + inFlight)) {
-          int from = handedOut.size() * BLOCK;
-          int to = Math.min(count, from + BLOCK);
+          int from = handedOut.size() * size;
+          int to = Math.min(count, from + size);
           handedOut.add(pool.submit(() -> block(from, to, run)));
         }
         results.addAll(handedOut.get(block).get());

@@ -3,14 +3,20 @@ package org.marshlight.statistics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 
 class LeastSquaresFitTest {
 
+  private static UnaryOperator<List<double[]>> each(UnaryOperator<double[]> model) {
+    return sets -> sets.stream().map(model).toList();
+  }
+
   private static LeastSquaresFit line(double[] measured, double deviation, double most) {
     double[] deviations = {deviation, deviation, deviation, deviation};
     return new LeastSquaresFit(
-        b -> new double[] {b[0], b[0] + b[1], b[0] + 2 * b[1], b[0] + 3 * b[1]},
+        each(b -> new double[] {b[0], b[0] + b[1], b[0] + 2 * b[1], b[0] + 3 * b[1]}),
         measured,
         deviations,
         new double[] {-10, -10},
@@ -41,7 +47,7 @@ class LeastSquaresFitTest {
   void whatTheDataDoNotTellHasNoFiniteInterval() {
     LeastSquaresFit fit =
         new LeastSquaresFit(
-            b -> new double[] {b[0] + b[1], 2 * (b[0] + b[1])},
+            each(b -> new double[] {b[0] + b[1], 2 * (b[0] + b[1])}),
             new double[] {1, 2},
             new double[] {1, 1},
             new double[] {-10, -10},
