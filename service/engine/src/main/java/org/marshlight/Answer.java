@@ -1,5 +1,6 @@
 package org.marshlight;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.marshlight.contract.Assumption;
@@ -18,11 +19,11 @@ import org.marshlight.safety.Caution;
  */
 @Meaning("An estimate with the cautions, assumptions and notices that go with it.")
 public record Answer<T>(
-    @Meaning("The figures.") T estimate,
+    @NotNull @Meaning("The figures.") T estimate,
     @Meaning("What can hurt.") @Size(min = 1, max = 100) List<Caution> cautions,
     @Meaning("What was taken as given.") @Size(max = 2000) List<Assumption> assumptions,
     @Meaning("Remarks on inputs and figures.") @Size(max = 500) List<Notice> notices,
-    @Meaning("Which version answered, and to what.") Meta meta) {
+    @NotNull @Meaning("Which version answered, and to what.") Meta meta) {
 
   public Answer {
     cautions = Cautioned.required(cautions);

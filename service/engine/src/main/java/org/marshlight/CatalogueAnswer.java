@@ -1,5 +1,6 @@
 package org.marshlight;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.marshlight.contract.Meaning;
@@ -16,7 +17,7 @@ import org.marshlight.safety.Caution;
 public record CatalogueAnswer<T>(
     @Meaning("The items.") @Size(max = 5000) List<T> items,
     @Meaning("What can hurt.") @Size(min = 1, max = 100) List<Caution> cautions,
-    @Meaning("Which version answered.") Meta meta) {
+    @NotNull @Meaning("Which version answered.") Meta meta) {
 
   public CatalogueAnswer {
     items = List.copyOf(items);

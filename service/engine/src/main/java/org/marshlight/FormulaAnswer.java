@@ -1,5 +1,6 @@
 package org.marshlight;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import java.util.Map;
@@ -23,7 +24,7 @@ import org.marshlight.safety.CautionBook;
  */
 @Meaning("What a formula gives for stated inputs.")
 public record FormulaAnswer(
-    @Meaning("Id of the formula.") @Size(max = 100) String formula,
+    @NotNull @Meaning("Id of the formula.") @Size(max = 100) String formula,
     @Meaning("What went in, by name of the parameter.") @Size(max = 20) Map<String, Double> inputs,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
@@ -31,10 +32,10 @@ public record FormulaAnswer(
             high = Double.MAX_VALUE,
             meaning = "What came out.")
         double value,
-    @Meaning("UCUM code of the value.") @Size(max = 40) String unit,
-    @Meaning("Id of the formula's source.") @Size(max = 100) String source,
+    @NotNull @Meaning("UCUM code of the value.") @Size(max = 40) String unit,
+    @NotNull @Meaning("Id of the formula's source.") @Size(max = 100) String source,
     @Meaning("What can hurt.") @Size(min = 1, max = 100) List<Caution> cautions,
-    @Meaning("Which version answered.") Meta meta) {
+    @NotNull @Meaning("Which version answered.") Meta meta) {
 
   public FormulaAnswer {
     cautions = Cautioned.required(cautions);

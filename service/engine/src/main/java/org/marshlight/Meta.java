@@ -1,5 +1,6 @@
 package org.marshlight;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import org.marshlight.contract.Meaning;
 import org.marshlight.contract.Quantity;
@@ -15,7 +16,7 @@ import org.marshlight.contract.Quantity;
  */
 @Meaning("Which version answered, and to what.")
 public record Meta(
-    @Meaning("Version of the engine.") @Size(max = 40) String version,
+    @NotNull @Meaning("Version of the engine.") @Size(max = 40) String version,
     @Meaning("SHA-256 of the plan in the canonical form of RFC 8785.") @Size(max = 64)
         String planSha256,
     @Quantity(

@@ -1,5 +1,6 @@
 package org.marshlight;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.marshlight.contract.Fault;
@@ -20,11 +21,11 @@ import org.marshlight.safety.Caution;
  */
 @Meaning("Why a request was not served (RFC 9457), with every fault found.")
 public record Problem(
-    @Meaning("URI reference of the kind of problem.") @Size(max = 200) String type,
-    @Meaning("The kind of problem in words.") @Size(max = 200) String title,
+    @NotNull @Meaning("URI reference of the kind of problem.") @Size(max = 200) String type,
+    @NotNull @Meaning("The kind of problem in words.") @Size(max = 200) String title,
     @Quantity(unit = "1", low = 400, high = 599, meaning = "HTTP status.") int status,
-    @Meaning("What went wrong this time.") @Size(max = 2000) String detail,
-    @Meaning("Stable name of the kind of problem.") @Size(max = 100) String code,
+    @NotNull @Meaning("What went wrong this time.") @Size(max = 2000) String detail,
+    @NotNull @Meaning("Stable name of the kind of problem.") @Size(max = 100) String code,
     @Meaning("Every fault found.") @Size(max = 500) List<Fault> errors,
     @Meaning("What can hurt.") @Size(min = 1, max = 100) List<Caution> cautions) {
 

@@ -1,5 +1,6 @@
 package org.marshlight.contract;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 
 /**
@@ -17,11 +18,11 @@ import jakarta.validation.constraints.Size;
  */
 @Meaning("Something an estimate took as given: a default for a field left out, or a coefficient.")
 public record Assumption(
-    @Meaning("default, coefficient or override.") @Size(max = 40) String code,
-    @Meaning("Coefficient id, or the choice taken.") @Size(max = 200) String id,
+    @NotNull @Meaning("default, coefficient or override.") @Size(max = 40) String code,
+    @NotNull @Meaning("Coefficient id, or the choice taken.") @Size(max = 200) String id,
     @Meaning("RFC 6901 pointer of the field left out; null for coefficients.") @Size(max = 400)
         String pointer,
-    @Meaning("What was assumed, in words.") @Size(max = 2000) String text,
+    @NotNull @Meaning("What was assumed, in words.") @Size(max = 2000) String text,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
             low = -1e15,
@@ -29,5 +30,5 @@ public record Assumption(
             meaning = "The number taken; null where a choice was taken.")
         Double value,
     @Meaning("UCUM code; null where a choice was taken.") @Size(max = 40) String unit,
-    @Meaning("Id of the source.") @Size(max = 100) String source,
-    @Meaning("How well founded the number is.") @Size(max = 40) String mark) {}
+    @NotNull @Meaning("Id of the source.") @Size(max = 100) String source,
+    @NotNull @Meaning("How well founded the number is.") @Size(max = 40) String mark) {}

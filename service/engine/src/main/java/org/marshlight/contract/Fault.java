@@ -1,5 +1,6 @@
 package org.marshlight.contract;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.Map;
 
@@ -15,13 +16,14 @@ import java.util.Map;
  */
 @Meaning("One thing that is wrong in a request.")
 public record Fault(
-    @Meaning("Stable name of the kind of fault.") @Size(max = 100) String code,
-    @Meaning("RFC 6901 pointer of the field at fault; empty for the whole document.")
+    @NotNull @Meaning("Stable name of the kind of fault.") @Size(max = 100) String code,
+    @NotNull
+        @Meaning("RFC 6901 pointer of the field at fault; empty for the whole document.")
         @Size(max = 400)
         String pointer,
     @Meaning("What was sent, cut short if long; null if nothing was.") @Size(max = 100)
         String rejected,
-    @Meaning("Why it is refused.") @Size(max = 2000) String detail,
+    @NotNull @Meaning("Why it is refused.") @Size(max = 2000) String detail,
     @Meaning("What would be accepted.") @Size(max = 4000) String allowed,
     @Meaning("The numbers and names in the text.") Map<String, Object> params) {
 

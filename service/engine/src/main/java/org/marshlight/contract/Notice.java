@@ -1,5 +1,6 @@
 package org.marshlight.contract;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.Map;
 
@@ -12,8 +13,8 @@ import java.util.Map;
  */
 @Meaning("A remark on a figure or an input: legal but unusual, or resting on an extrapolation.")
 public record Notice(
-    @Meaning("Stable name of the remark.") @Size(max = 100) String code,
-    @Meaning("The remark in words.") @Size(max = 2000) String text,
+    @NotNull @Meaning("Stable name of the remark.") @Size(max = 100) String code,
+    @NotNull @Meaning("The remark in words.") @Size(max = 2000) String text,
     @Meaning("The numbers and names in the text.") Map<String, Object> params) {
 
   /** A notice whose text stands under its code in the sentences of its package. */

@@ -40,6 +40,7 @@ public final class Sentences {
     params.forEach((name, value) -> printed.put(name, printed(value)));
     return new StringSubstitutor(printed, "{", "}")
         .setEnableUndefinedVariableException(true)
+        .setDisableSubstitutionInValues(true)
         .replace(template);
   }
 

@@ -1,5 +1,6 @@
 package org.marshlight.decision;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.Map;
 import org.marshlight.contract.Meaning;
@@ -15,8 +16,8 @@ import org.marshlight.contract.Sentences;
  */
 @Meaning("One reason of a verdict, or one condition on it.")
 public record Reason(
-    @Meaning("Stable name.") @Size(max = 100) String code,
-    @Meaning("The reason in words, built from its numbers.") @Size(max = 2000) String text,
+    @NotNull @Meaning("Stable name.") @Size(max = 100) String code,
+    @NotNull @Meaning("The reason in words, built from its numbers.") @Size(max = 2000) String text,
     @Meaning("The numbers.") Map<String, Object> params) {
 
   /** A reason whose text stands under its code. */

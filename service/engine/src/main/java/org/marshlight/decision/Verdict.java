@@ -1,5 +1,6 @@
 package org.marshlight.decision;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.marshlight.contract.Meaning;
@@ -14,8 +15,8 @@ import org.marshlight.contract.Meaning;
  */
 @Meaning("Whether one part of the plan is worth building.")
 public record Verdict(
-    @Meaning("The part.") Component component,
-    @Meaning("Yes, marginal or no.") Worth answer,
+    @NotNull @Meaning("The part.") Component component,
+    @NotNull @Meaning("Yes, marginal or no.") Worth answer,
     @Meaning("Why, the strongest first.") @Size(max = 20) List<Reason> reasons,
     @Meaning("What must be answered before it may be built.") @Size(max = 20)
         List<Reason> conditions) {

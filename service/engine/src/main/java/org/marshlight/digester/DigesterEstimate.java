@@ -21,6 +21,7 @@ import org.marshlight.contract.TwelveMonths;
  * @param cycle each year between two desludgings
  * @param secondOpinions independent estimates
  * @param startUp first years of a cold tank
+ * @param tankHeating warming with surplus gas
  */
 @Meaning("What the tank does in a year: means over the years between two desludgings.")
 public record DigesterEstimate(
@@ -42,7 +43,9 @@ public record DigesterEstimate(
     @Meaning("Checks against failure.") @Size(max = 20) List<Check> stability,
     @Meaning("Each year between two desludgings.") @Size(max = 20) List<CycleYear> cycle,
     @Meaning("Independent estimates.") @Size(max = 10) List<SecondOpinion> secondOpinions,
-    @Meaning("First three years of a cold tank; null where not asked for.") StartUp startUp) {
+    @Meaning("First three years of a cold tank; null where not asked for.") StartUp startUp,
+    @Meaning("Warming of the tank with surplus gas; null where there is none.")
+        TankHeating tankHeating) {
 
   /** A surface or liquid above this scalds, Cel. */
   public static final double SCALD_C = 49;
@@ -300,7 +303,10 @@ public record DigesterEstimate(
               low = -1e6,
               high = 1e6,
               meaning = "Brought by the inflow over what the outflow takes.")
-          List<Double> inflow) {}
+          List<Double> inflow,
+      @TwelveMonths
+          @Quantity(unit = "kW.h", low = 0, high = 1e6, meaning = "Given by burned surplus gas.")
+          List<Double> burnedGas) {}
 
   /** What enters. */
   @Meaning("What enters the tank, mean day of the year.")
@@ -494,4 +500,42 @@ public record DigesterEstimate(
               high = 1e6,
               meaning = "Methane formed in each month from filling on.")
           List<Double> methaneProducedNm3) {}
+
+  /** Warming of the tank with surplus gas. */
+  @Meaning("Warming of the tank with surplus gas, against leaving it and against insulation.")
+  public record TankHeating(
+      @Quantity(unit = "kW.h", low = 0, high = 1e7, meaning = "Surplus gas burned for it a year.")
+          double gasBurnedKWh,
+      @Quantity(unit = "kW.h", low = 0, high = 1e7, meaning = "Heat that reached the liquor.")
+          double heatKWh,
+      @Quantity(
+              unit = "K",
+              low = -10,
+              high = 60,
+              meaning = "Mean liquor temperature over that with the surplus left.")
+          double warmerK,
+      @Quantity(
+              unit = "m3",
+              low = -1e6,
+              high = 1e7,
+              meaning = "Methane at the store over that with the surplus left.")
+          double methaneGainNm3,
+      @Quantity(
+              unit = "m2.K/W",
+              low = 0,
+              high = 10,
+              meaning = "Insulation round walls and floor that is compared.")
+          double insulationM2KW,
+      @Quantity(
+              unit = "K",
+              low = -10,
+              high = 60,
+              meaning = "Mean liquor temperature with that insulation instead, over without.")
+          double insulationWarmerK,
+      @Quantity(
+              unit = "m3",
+              low = -1e6,
+              high = 1e7,
+              meaning = "Methane at the store with that insulation instead, over without.")
+          double insulationMethaneGainNm3) {}
 }

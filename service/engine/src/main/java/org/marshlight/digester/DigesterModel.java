@@ -4,12 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.apache.commons.math3.util.FastMath;
 import org.marshlight.climate.ClimateYear;
-import org.marshlight.climate.ReferenceEvapotranspiration;
-import org.marshlight.climate.SiteClimate;
 import org.marshlight.contract.Months;
 import org.marshlight.contract.Notice;
+import org.marshlight.contract.RecordShape;
 import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.feed.Account;
 import org.marshlight.feed.Matter;
@@ -49,111 +47,85 @@ public final class DigesterModel {
       double personDays,
       boolean toiletOnly,
       String effluentTo,
-      String sludgeTo) {}
+      String sludgeTo) {
+
+    /** The use of the gas that warms the tank; null if there is none. */
+    GasUse warming() {
+      List<GasUse> uses = gas == null || gas.uses() == null ? List.of() : gas.uses();
+      return uses.stream()
+          .filter(use -> use.use() == GasPurpose.TANK_HEATING)
+          .findFirst()
+          .orElse(null);
+    }
+
+    /** The same, with the surplus left. */
+    Inputs unwarmed() {
+      return RecordShape.changed(
+          this,
+          "gas",
+          RecordShape.changed(
+              gas,
+              "uses",
+              gas.uses().stream().filter(use -> use.use() != GasPurpose.TANK_HEATING).toList()));
+    }
+
+    /** The same in another tank. */
+    Inputs in(TankDesign other) {
+      return RecordShape.changed(this, "tank", other);
+    }
+  }
 
   /** Runs a tank to its periodic state. */
   public static DigesterOutcome run(Inputs inputs, CoefficientSet set) {
-    List<Notice> notices = new ArrayList<>();
-    HeatCoefficients heat = set.bind(HeatCoefficients.class);
-    DigestionCoefficients digestion = set.bind(DigestionCoefficients.class);
-    SiteClimate site = inputs.year().site();
-    TankGeometry geometry = TankGeometry.of(inputs.tank(), heat.gasSpaceHeight());
-    CoverDesign cover = inputs.cover().over(geometry.planAreaM2(), site.latitudeRad());
-    aperture(cover, geometry, notices);
+    return run(inputs, set, new TankYears());
+  }
 
-    TankHeat tankHeat =
-        new TankHeat(
-            inputs.year(),
-            inputs.tank(),
-            cover,
-            geometry,
-            heat,
-            new Inflow(inflowKgDay(inputs.wastes()), inflowC(inputs, heat)));
-    HeatYear warmth = tankHeat.periodicYear();
-    if (warmth.leastLiquorC < 0.5) {
-      notices.add(Notice.of("digester.liquor-freezes", "lowestC", warmth.leastLiquorC));
-    }
-
-    int years = wholeYears(inputs.tank().desludgingIntervalYears(), notices);
-    double pressureKPa = ReferenceEvapotranspiration.atmosphericPressureKPa(site.elevationM());
-    DigestionYear matter =
-        digestion(inputs, warmth.dailyLiquorC, years, pressureKPa, digestion).periodic();
-    if (matter.filledDays > 0) {
-      notices.add(
-          Notice.of(
-              "digester.sludge-full",
-              "daysPerYear",
-              matter.filledDays,
-              "fillPercent",
-              100 * digestion.sludgeFill()));
-    }
-
-    GasBooks gas = GasBooks.of(inputs, matter, digestion, set, pressureKPa);
+  /**
+   * Runs a tank to its periodic state, or takes up a year that was run before.
+   *
+   * @param known years of tanks that share weather with this one
+   */
+  public static DigesterOutcome run(Inputs inputs, CoefficientSet set, TankYears known) {
+    TankYear year = known.of(inputs, set);
+    GasBooks gas = GasBooks.of(inputs, year.warmth(), year.matter(), year.pressureKPa(), set);
+    List<Notice> notices = new ArrayList<>(year.notices());
     if (inputs.gas() == null) {
       notices.add(Notice.of("digester.gas-not-caught"));
     }
-    WaterStream effluent = effluent(matter, warmth, digestion);
     DigesterEstimate estimate =
         DigesterReport.of(
             inputs,
-            geometry,
-            cover,
-            warmth,
-            matter,
+            year,
             gas,
-            effluent,
-            startUp(inputs, tankHeat, warmth, years, pressureKPa, digestion),
+            startUp(inputs, year, set),
+            tankHeating(inputs, year, gas, set, known),
             set,
             notices);
     List<Account> accounts = new ArrayList<>();
-    accounts.add(tankAccount(inputs, matter, gas, effluent));
+    accounts.add(tankAccount(inputs, year.matter(), gas, year.effluent()));
     if (inputs.gas() != null) {
       accounts.add(gas.account());
     }
     return new DigesterOutcome(
         estimate,
-        effluent,
-        matter.pumpedSludge,
+        year.effluent(),
+        year.matter().pumpedSludge,
         List.copyOf(accounts),
-        cover.kind() == CoverKind.GLAZED ? cover.apertureM2() : 0,
+        year.cover().kind() == CoverKind.GLAZED ? year.cover().apertureM2() : 0,
         gas.energy(),
         List.copyOf(notices),
-        () -> DigesterWorking.steps(inputs, geometry, cover, warmth, matter, set));
-  }
-
-  private static Digestion digestion(
-      Inputs inputs,
-      double[] liquorC,
-      int years,
-      double pressureKPa,
-      DigestionCoefficients coefficients) {
-    return new Digestion(
-        inputs.wastes(),
-        inputs.tank().liquidVolumeM3(),
-        inputs.tank().compartments(),
-        liquorC,
-        years,
-        inputs.tank().desludgingMonth() - 1,
-        pressureKPa,
-        coefficients);
+        () -> DigesterWorking.steps(inputs, year, set));
   }
 
   /** The first years of a cold tank, where the plan asks for them. */
   private static DigesterEstimate.StartUp startUp(
-      Inputs inputs,
-      TankHeat tankHeat,
-      HeatYear warmth,
-      int years,
-      double pressureKPa,
-      DigestionCoefficients coefficients) {
+      Inputs inputs, TankYear year, CoefficientSet set) {
     if (inputs.tank().startUpMonth() == null) {
       return null;
     }
     int month = inputs.tank().startUpMonth() - 1;
-    double[] daily = tankHeat.startUp(month, START_UP_YEARS, warmth.meanLiquorC());
-    double[] methaneCod =
-        digestion(inputs, warmth.dailyLiquorC, years, pressureKPa, coefficients)
-            .startUp(daily, month);
+    double[] daily = year.heat().startUp(month, START_UP_YEARS, year.warmth().meanLiquorC());
+    double[] methaneCod = year.digestion(inputs, set).startUp(daily, month);
     double[] monthlyC = new double[methaneCod.length];
     int day = 0;
     for (int told = 0; told < monthlyC.length; told++) {
@@ -166,88 +138,34 @@ public final class DigesterModel {
         month + 1, Months.list(monthlyC), Months.list(methaneNm3(methaneCod)));
   }
 
-  private static void aperture(CoverDesign cover, TankGeometry geometry, List<Notice> notices) {
-    if (cover.kind() != CoverKind.GLAZED) {
-      return;
+  /** Warming with surplus gas, against leaving the surplus and against insulating instead. */
+  private static DigesterEstimate.TankHeating tankHeating(
+      Inputs inputs, TankYear warmed, GasBooks gas, CoefficientSet set, TankYears known) {
+    if (inputs.warming() == null) {
+      return null;
     }
-    double room =
-        geometry.planAreaM2() / Math.max(0.05, FastMath.cos(FastMath.toRadians(cover.tiltDeg())));
-    if (cover.apertureM2() > room) {
-      notices.add(
-          Notice.of("digester.glass-beyond-lid", "apertureM2", cover.apertureM2(), "roomM2", room));
-    }
+    double more = set.bind(GasCoefficients.class).insulationInsteadM2KW();
+    Inputs unwarmed = inputs.unwarmed();
+    TankYear left = known.of(unwarmed, set);
+    TankYear insulated = known.of(unwarmed.in(inputs.tank().insulated(more)), set);
+    double leftNm3 = arrivingNm3(left, set);
+    return new DigesterEstimate.TankHeating(
+        MethaneKinetics.methaneEnergyKWh(Months.sum(gas.heaterNm3())),
+        Months.sum(warmed.warmth().ledger.burnedGas),
+        warmed.warmth().meanLiquorC() - left.warmth().meanLiquorC(),
+        arrivingNm3(warmed, set) - leftNm3,
+        more,
+        insulated.warmth().meanLiquorC() - left.warmth().meanLiquorC(),
+        arrivingNm3(insulated, set) - leftNm3);
   }
 
-  private static int wholeYears(double interval, List<Notice> notices) {
-    int years = (int) Math.max(1, Math.rint(interval));
-    if (years != interval) {
-      notices.add(
-          Notice.of("digester.interval-rounded", "givenYears", interval, "takenYears", years));
-    }
-    return years;
-  }
-
-  private static double[] inflowKgDay(List<Waste> wastes) {
-    double[] inflow = new double[Months.COUNT];
-    for (Waste waste : wastes) {
-      for (int month = 0; month < Months.COUNT; month++) {
-        inflow[month] += waste.perDay().get(month).waterKg();
-      }
-    }
-    return inflow;
-  }
-
-  /** Household water comes above mains temperature, everything else at the air's. */
-  private static double[] inflowC(Inputs inputs, HeatCoefficients heat) {
-    SiteClimate site = inputs.year().site();
-    double[] mains = site.ground().monthlyC(heat.mainsDepth(), site.dampingDepthM());
-    double above = inputs.toiletOnly() ? heat.toiletInflowAboveMains() : heat.inflowAboveMains();
-    double[] inflow = new double[Months.COUNT];
-    for (int month = 0; month < Months.COUNT; month++) {
-      double household = Math.max(1, mains[month]) + above;
-      double cold = Math.max(1, site.airC()[month]);
-      double waterKg = 0;
-      double heatKgK = 0;
-      for (Waste waste : inputs.wastes()) {
-        double kg = waste.perDay().get(month).waterKg();
-        waterKg += kg;
-        heatKgK += kg * (waste.human() ? household : cold);
-      }
-      inflow[month] = waterKg > 0 ? heatKgK / waterKg : household;
-    }
-    return inflow;
-  }
-
-  private static WaterStream effluent(
-      DigestionYear matter, HeatYear warmth, DigestionCoefficients coefficients) {
-    List<Matter> monthly = new ArrayList<>(Months.COUNT);
-    double[] bod5 = new double[Months.COUNT];
-    double[] suspended = new double[Months.COUNT];
-    for (int month = 0; month < Months.COUNT; month++) {
-      double degradable = matter.effluentDegradableCod[month] + matter.effluentAcidCod[month];
-      bod5[month] = coefficients.bod5OfDegradable() * degradable;
-      suspended[month] = matter.effluentParticleSolids[month];
-      monthly.add(
-          new Matter(
-              matter.effluentWater[month],
-              matter.effluentVolatileSolids[month],
-              matter.effluentFixedSolids[month],
-              degradable + matter.effluentInertCod[month] + matter.effluentSulphideCod[month],
-              matter.effluentCarbon[month],
-              matter.effluentInorganicCarbon[month],
-              matter.effluentOrganicNitrogen[month],
-              matter.effluentAmmonium[month],
-              0,
-              matter.effluentPhosphorus[month],
-              matter.effluentPotassium[month]));
-    }
-    return new WaterStream(
-        List.copyOf(monthly),
-        bod5,
-        suspended,
-        Months.constant(coefficients.effluentColiforms()),
-        warmth.monthlyLiquorC.clone(),
-        true);
+  /** Methane that reaches the store in a year. */
+  private static double arrivingNm3(TankYear year, CoefficientSet set) {
+    double kept = 1 - set.bind(DigestionCoefficients.class).leakShare();
+    return kept
+        * Stoichiometry.methaneOfCodNm3(Months.sum(year.matter().dailyGasMethaneCod))
+        * Months.DAYS_PER_YEAR
+        / year.matter().dailyGasMethaneCod.length;
   }
 
   private static Account tankAccount(

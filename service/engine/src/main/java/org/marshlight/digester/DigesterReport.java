@@ -22,30 +22,31 @@ final class DigesterReport {
 
   static DigesterEstimate of(
       DigesterModel.Inputs inputs,
-      TankGeometry geometry,
-      CoverDesign cover,
-      HeatYear warmth,
-      DigestionYear matter,
+      TankYear year,
       GasBooks gas,
-      WaterStream effluent,
       DigesterEstimate.StartUp startUp,
+      DigesterEstimate.TankHeating tankHeating,
       CoefficientSet set,
       List<Notice> notices) {
+    TankGeometry geometry = year.geometry();
+    HeatYear warmth = year.warmth();
+    DigestionYear matter = year.matter();
     DigestionCoefficients coefficients = set.bind(DigestionCoefficients.class);
     Matter fed = Matter.sum(inputs.wastes().stream().map(Waste::annual).toList());
     return new DigesterEstimate(
         monthly(inputs.year().site(), warmth, matter, gas, coefficients),
-        annual(inputs, geometry, cover, warmth, matter, gas, fed, set, notices),
+        annual(inputs, year, gas, fed, set, notices),
         flows(warmth.ledger),
         Months.list(warmth.ledger.stored),
         load(inputs.wastes(), fed),
         gas(matter, gas, set),
-        effluent(effluent, coefficients),
+        effluent(year.effluent(), coefficients),
         sludge(geometry, matter),
         Stability.checks(inputs.wastes(), geometry.liquidM3(), warmth, matter, set),
         cycle(matter),
         SecondOpinions.of(inputs, geometry.liquidM3(), warmth, fed, set),
-        startUp);
+        startUp,
+        tankHeating);
   }
 
   private static double[] months(IntToDoubleFunction value) {
@@ -82,8 +83,8 @@ final class DigesterReport {
         Months.list(arriving),
         Months.list(months(m -> arriving[m] * gas.meteredPerNm3()[m])),
         Months.list(months(m -> arriving[m] * kWh)),
-        Months.list(months(m -> gas.store().usedNm3(m) * kWh)),
-        Months.list(months(m -> gas.store().surplusNm3[m] * kWh)),
+        Months.list(months(m -> gas.burnedNm3(m) * kWh)),
+        Months.list(months(m -> gas.letGoNm3(m) * kWh)),
         Months.list(
             months(m -> Math.max(0, gas.store().demandNm3(m) - gas.store().usedNm3(m)) * kWh)),
         Months.list(months(gas::cookingMet)));
@@ -91,14 +92,14 @@ final class DigesterReport {
 
   private static DigesterEstimate.Annual annual(
       DigesterModel.Inputs inputs,
-      TankGeometry geometry,
-      CoverDesign cover,
-      HeatYear warmth,
-      DigestionYear matter,
+      TankYear year,
       GasBooks gas,
       Matter fed,
       CoefficientSet set,
       List<Notice> notices) {
+    TankGeometry geometry = year.geometry();
+    HeatYear warmth = year.warmth();
+    DigestionYear matter = year.matter();
     double people = Months.sum(matter.methaneCodPeople);
     double produced = people + Months.sum(matter.methaneCodOther);
     double dissolved = Months.sum(matter.dissolvedMethaneCod);
@@ -124,7 +125,7 @@ final class DigesterReport {
         warmth.greatestSurfaceC,
         warmth.lidHoursAboveScald,
         utilisedSun(warmth.ledger),
-        stagnation(cover, set),
+        stagnation(year.cover(), set),
         warmth.groundLossWK,
         warmth.standardGroundLossWK,
         Stoichiometry.methaneOfCodNm3(produced),
@@ -182,7 +183,8 @@ final class DigesterReport {
         Months.list(ledger.enclosure),
         Months.list(ledger.coverSoil),
         Months.list(ledger.ground),
-        Months.list(ledger.inflow));
+        Months.list(ledger.inflow),
+        Months.list(ledger.burnedGas));
   }
 
   private static DigesterEstimate.Load load(List<Waste> wastes, Matter fed) {

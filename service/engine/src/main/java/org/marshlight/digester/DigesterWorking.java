@@ -13,13 +13,11 @@ final class DigesterWorking {
 
   private DigesterWorking() {}
 
-  static List<Step> steps(
-      DigesterModel.Inputs inputs,
-      TankGeometry geometry,
-      CoverDesign cover,
-      HeatYear warmth,
-      DigestionYear matter,
-      CoefficientSet set) {
+  static List<Step> steps(DigesterModel.Inputs inputs, TankYear year, CoefficientSet set) {
+    TankGeometry geometry = year.geometry();
+    CoverDesign cover = year.cover();
+    HeatYear warmth = year.warmth();
+    DigestionYear matter = year.matter();
     List<Step> steps = new ArrayList<>();
     ground(inputs, geometry, steps);
     if (cover.kind() == CoverKind.GLAZED) {

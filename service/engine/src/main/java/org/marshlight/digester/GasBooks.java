@@ -2,6 +2,7 @@ package org.marshlight.digester;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 import org.marshlight.climate.SiteClimate;
 import org.marshlight.contract.Months;
 import org.marshlight.evidence.CoefficientSet;
@@ -18,6 +19,7 @@ import org.marshlight.feed.Stoichiometry;
  * @param store what the store saw
  * @param capacityNm3 methane that the store holds in each month
  * @param meteredPerNm3 wet gas at the store's state for each Nm3 of methane, by month
+ * @param heaterNm3 methane that warmed the tank in each month, out of the surplus
  * @param leaked gas lost before the store in a year
  * @param delivered gas that reaches the store in a year
  */
@@ -27,6 +29,7 @@ record GasBooks(
     GasStore.GasYear store,
     double[] capacityNm3,
     double[] meteredPerNm3,
+    double[] heaterNm3,
     Matter leaked,
     Matter delivered) {
 
@@ -35,10 +38,11 @@ record GasBooks(
 
   static GasBooks of(
       DigesterModel.Inputs inputs,
+      HeatYear warmth,
       DigestionYear matter,
-      DigestionCoefficients coefficients,
-      CoefficientSet set,
-      double pressureKPa) {
+      double pressureKPa,
+      CoefficientSet set) {
+    DigestionCoefficients coefficients = set.bind(DigestionCoefficients.class);
     GasDesign design = inputs.gas() == null ? GasStore.NO_CAPTURE : inputs.gas();
     List<GasUse> uses = design.uses() == null ? List.of() : design.uses();
     double[] metered = meteredPerNm3(inputs.year().site(), coefficients, design, pressureKPa);
@@ -51,12 +55,14 @@ record GasBooks(
     for (int day = 0; day < arriving.length; day++) {
       arriving[day] *= kept;
     }
+    GasCoefficients use = set.bind(GasCoefficients.class);
     GasStore.GasYear store =
         GasStore.run(
             arriving,
             capacity,
-            demandNm3(uses, inputs.people(), set.bind(GasCoefficients.class)),
-            design.monthsOff());
+            demandNm3(uses, inputs.people(), use),
+            design.monthsOff(),
+            use.restartLagDays());
     Matter gas = gas(matter);
     return new GasBooks(
         uses,
@@ -64,8 +70,20 @@ record GasBooks(
         store,
         capacity,
         metered,
+        heaterNm3(warmth, inputs.warming()),
         gas.times(coefficients.leakShare()),
         gas.times(kept));
+  }
+
+  private static double[] heaterNm3(HeatYear warmth, GasUse warming) {
+    double[] burned = new double[Months.COUNT];
+    if (warming != null) {
+      double perKWh = 1 / (warming.heatingEfficiency() * MethaneKinetics.methaneEnergyKWh(1));
+      for (int month = 0; month < Months.COUNT; month++) {
+        burned[month] = warmth.ledger.burnedGas[month] * perKWh;
+      }
+    }
+    return burned;
   }
 
   private static double[] meteredPerNm3(
@@ -109,25 +127,39 @@ record GasBooks(
         .plus(Matter.water(matter.vapourWater));
   }
 
+  /** Methane burned in a month, by uses and for the tank's warmth. */
+  double burnedNm3(int month) {
+    return store.usedNm3(month) + heaterNm3[month];
+  }
+
+  /** Methane flared or vented in a month. */
+  double letGoNm3(int month) {
+    return store.surplusNm3[month] - heaterNm3[month];
+  }
+
+  private double sum(IntToDoubleFunction month) {
+    double sum = 0;
+    for (int m = 0; m < Months.COUNT; m++) {
+      sum += month.applyAsDouble(m);
+    }
+    return sum;
+  }
+
   /** Books of the store; everything but the methane passes it. */
   Account account() {
-    double arriving = Months.sum(store.arrivingNm3);
-    double used = 0;
-    for (int month = 0; month < Months.COUNT; month++) {
-      used += store.usedNm3(month);
-    }
-    double surplusNm3 = Months.sum(store.surplusNm3);
+    double burned = sum(this::burnedNm3);
+    double letGo = sum(this::letGoNm3);
     Account.Books books = Account.of(Party.GAS_STORE).received(Party.TANK, delivered);
-    if (arriving <= 0) {
+    if (Months.sum(store.arrivingNm3) <= 0) {
       return books.gave(Party.AIR, delivered).close();
     }
     Matter rest = delivered.minus(Matter.methane(delivered.codKg() - sulphideCod()));
-    double burnedShare = used + surplusNm3 > 0 ? used / (used + surplusNm3) : 0;
+    double burnedShare = burned + letGo > 0 ? burned / (burned + letGo) : 0;
     return books
-        .gave(Party.BURNER, methane(used).plus(rest.times(burnedShare)))
+        .gave(Party.BURNER, methane(burned).plus(rest.times(burnedShare)))
         .gave(
             surplus == GasSurplus.FLARE ? Party.FLARE : Party.AIR,
-            methane(surplusNm3).plus(rest.times(1 - burnedShare)))
+            methane(letGo).plus(rest.times(1 - burnedShare)))
         .kept(methane(store.storedNm3))
         .close();
   }
@@ -141,15 +173,11 @@ record GasBooks(
   }
 
   DigesterOutcome.GasEnergy energy() {
-    double used = 0;
-    for (int month = 0; month < Months.COUNT; month++) {
-      used += store.usedNm3(month);
-    }
     double kWh = MethaneKinetics.methaneEnergyKWh(1);
     return new DigesterOutcome.GasEnergy(
         Months.sum(store.arrivingNm3) * kWh,
-        used * kWh,
-        Months.sum(store.surplusNm3) * kWh,
+        sum(this::burnedNm3) * kWh,
+        sum(this::letGoNm3) * kWh,
         store.storedNm3 * kWh);
   }
 
@@ -182,6 +210,9 @@ record GasBooks(
     List<DigesterEstimate.Use> reports = new ArrayList<>();
     double kWh = MethaneKinetics.methaneEnergyKWh(1);
     for (int use = 0; use < uses.size(); use++) {
+      if (uses.get(use).use() == GasPurpose.TANK_HEATING) {
+        continue;
+      }
       double[] met = new double[Months.COUNT];
       for (int month = 0; month < Months.COUNT; month++) {
         double asked = store.demandNm3[use][month];

@@ -8,7 +8,9 @@ public record GasCoefficients(
     @Coefficient("digester.burner-hot-water") double hotWaterKW,
     @Coefficient("digester.burner-lamp") double lampKW,
     @Coefficient("digester.burner-engine") double engineKW,
-    @Coefficient("digester.meal-energy") double mealKWh) {
+    @Coefficient("digester.meal-energy") double mealKWh,
+    @Coefficient("digester.insulation-instead") double insulationInsteadM2KW,
+    @Coefficient("digester.restart-lag") double restartLagDays) {
 
   /** Gas that one burner, lamp or engine burns, kW at net heating value. */
   double powerKW(GasPurpose purpose) {
@@ -17,6 +19,7 @@ public record GasCoefficients(
       case HOT_WATER -> hotWaterKW;
       case LAMP -> lampKW;
       case ENGINE -> engineKW;
+      case TANK_HEATING -> 0;
     };
   }
 }

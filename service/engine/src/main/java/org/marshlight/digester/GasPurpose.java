@@ -5,5 +5,7 @@ public enum GasPurpose {
   COOKING,
   HOT_WATER,
   LAMP,
-  ENGINE
+  ENGINE,
+  /** Warms the tank with gas that the store could not hold the day before. */
+  TANK_HEATING
 }

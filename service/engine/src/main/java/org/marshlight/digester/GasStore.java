@@ -22,26 +22,53 @@ final class GasStore {
    * @param arrivingNm3 methane that reaches the store on each day of the period
    * @param capacityNm3 methane that the store holds in each month
    * @param demandNm3 methane that each use asks for on a day
+   * @param monthsOff months in which the tank is out of use; null for none
+   * @param restartLagDays days after such a month before gas burns again
    */
   static GasYear run(
-      double[] arrivingNm3, double[] capacityNm3, double[] demandNm3, List<Integer> monthsOff) {
+      double[] arrivingNm3,
+      double[] capacityNm3,
+      double[] demandNm3,
+      List<Integer> monthsOff,
+      double restartLagDays) {
+    boolean[] off = daysOff(monthsOff, restartLagDays);
     double level = 0;
     GasYear result = null;
     for (int run = 0; run < 2; run++) {
       result = new GasYear(demandNm3.length);
       result.startLevelNm3 = level;
-      level = period(arrivingNm3, capacityNm3, demandNm3, monthsOff, level, result);
+      level = period(arrivingNm3, capacityNm3, demandNm3, off, level, result);
     }
     result.endLevelNm3 = level;
     result.average(arrivingNm3.length / Months.DAYS_PER_YEAR);
     return result;
   }
 
+  /** Days of the year on which no gas is taken: months off, and the lag after them. */
+  private static boolean[] daysOff(List<Integer> monthsOff, double restartLagDays) {
+    boolean[] off = new boolean[Months.DAYS_PER_YEAR];
+    if (monthsOff == null || monthsOff.isEmpty()) {
+      return off;
+    }
+    int[] monthOfDay = Months.monthOfDay();
+    for (int day = 0; day < off.length; day++) {
+      off[day] = monthsOff.contains(monthOfDay[day] + 1);
+    }
+    boolean[] withLag = off.clone();
+    int lag = (int) Math.rint(restartLagDays);
+    for (int day = 0; day < off.length; day++) {
+      for (int after = 1; off[day] && after <= lag; after++) {
+        withLag[(day + after) % off.length] = true;
+      }
+    }
+    return withLag;
+  }
+
   private static double period(
       double[] arriving,
       double[] capacity,
       double[] demand,
-      List<Integer> monthsOff,
+      boolean[] daysOff,
       double startLevel,
       GasYear result) {
     int[] monthOfDay = Months.monthOfDay();
@@ -49,7 +76,8 @@ final class GasStore {
     int without = 0;
     for (int day = 0; day < arriving.length; day++) {
       int month = monthOfDay[day % Months.DAYS_PER_YEAR];
-      boolean off = monthsOff != null && monthsOff.contains(month + 1);
+      int dayOfYear = day % Months.DAYS_PER_YEAR;
+      boolean off = daysOff[dayOfYear];
       level += arriving[day];
       result.arrivingNm3[month] += arriving[day];
       boolean served = true;
@@ -65,6 +93,7 @@ final class GasStore {
       double surplus = Math.max(0, level - capacity[month]);
       level -= surplus;
       result.surplusNm3[month] += surplus;
+      result.surplusOfDayNm3[dayOfYear] += surplus;
     }
     return level;
   }
@@ -74,6 +103,7 @@ final class GasStore {
 
     final double[] arrivingNm3 = new double[Months.COUNT];
     final double[] surplusNm3 = new double[Months.COUNT];
+    final double[] surplusOfDayNm3 = new double[Months.DAYS_PER_YEAR];
     final double[][] demandNm3;
     final double[][] usedNm3;
     double startLevelNm3;
@@ -90,6 +120,7 @@ final class GasStore {
       storedNm3 = (endLevelNm3 - startLevelNm3) / years;
       scale(arrivingNm3, years);
       scale(surplusNm3, years);
+      scale(surplusOfDayNm3, years);
       for (double[] line : demandNm3) {
         scale(line, years);
       }

@@ -10,6 +10,8 @@ import org.marshlight.contract.Quantity;
  * @param use what it is
  * @param hoursPerDay hours a day that one burner, lamp or engine runs
  * @param mealsPerDay meals a day cooked for everyone; for cooking, in place of hours
+ * @param setPointC liquor temperature up to which the tank is warmed; for tank heating
+ * @param heatingEfficiency share of the burned gas that warms the liquor; for tank heating
  */
 @Meaning("One thing that burns the gas.")
 public record GasUse(
@@ -25,4 +27,17 @@ public record GasUse(
             low = 0,
             high = 10,
             meaning = "Meals a day cooked for everyone; for cooking, in place of hours.")
-        Double mealsPerDay) {}
+        Double mealsPerDay,
+    @Quantity(
+            unit = "Cel",
+            low = 5,
+            high = 45,
+            meaning = "Liquor temperature up to which the tank is warmed; for tank heating.")
+        Double setPointC,
+    @Quantity(
+            unit = "1",
+            low = 0.1,
+            high = 1,
+            meaning = "Share of the burned gas that warms the liquor; for tank heating.",
+            usual = "digester.default.heating-efficiency")
+        Double heatingEfficiency) {}

@@ -17,6 +17,7 @@ final class HeatLedger {
   final double[] coverSoil = new double[Months.COUNT];
   final double[] ground = new double[Months.COUNT];
   final double[] inflow = new double[Months.COUNT];
+  final double[] burnedGas = new double[Months.COUNT];
   final double[] stored = new double[Months.COUNT];
 
   /** Inside the border, for the report: heat that passed from the lid down to the liquor. */

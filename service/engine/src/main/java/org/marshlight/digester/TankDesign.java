@@ -107,4 +107,23 @@ public record TankDesign(
             meaning =
                 "Month in which a cold tank is first filled, 1 = January; its first three years"
                     + " are then told too. Not told if not given.")
-        Integer startUpMonth) {}
+        Integer startUpMonth) {
+
+  /** The same tank with more insulation round walls and floor. */
+  TankDesign insulated(double moreM2KW) {
+    return new TankDesign(
+        shape,
+        liquidVolumeM3,
+        liquidDepthM,
+        lengthM,
+        burialDepthM,
+        wallResistanceM2KW + moreM2KW,
+        lidResistanceM2KW,
+        compartments,
+        desludgingIntervalYears,
+        desludgingMonth,
+        liquorLayers,
+        scumResistanceM2KW,
+        startUpMonth);
+  }
+}

@@ -47,6 +47,7 @@ final class TankHeat {
 
   private double lidC;
   private double undersideC;
+  private Heater heater = Heater.NONE;
 
   /** A tank ready to be run by the hour. */
   TankHeat(
@@ -114,6 +115,16 @@ final class TankHeat {
    * mean is then found by Newton's method with the slope of a year of constant conductances.
    */
   HeatYear periodicYear() {
+    return periodicYear(Heater.NONE);
+  }
+
+  /**
+   * The same with a heater in the liquor.
+   *
+   * @param liquorHeater the heater
+   */
+  HeatYear periodicYear(Heater liquorHeater) {
+    heater = liquorHeater;
     double guess = Months.mean(year.site().airC());
     start(guess);
     guess += liquorAboveAirK(run(WARM_UP_FROM_DAY, Months.DAYS_PER_YEAR, guess, null));
@@ -140,6 +151,7 @@ final class TankHeat {
    * @return temperature of the liquor on each day from the first of that month on
    */
   double[] startUp(int month, int years, double periodicMeanC) {
+    heater = Heater.NONE;
     int firstDay = Months.firstDay(month);
     start(
         GroundTemperature.temperatureC(
@@ -218,7 +230,8 @@ final class TankHeat {
             + top.lidSunW()
             + upWK * top.environmentC()
             + sideWK * year.airC()[hour];
-    double liquorDrive = liquor.driveW();
+    double heaterW = heater.watts(hour / 24, liquor.meanC());
+    double liquorDrive = liquor.driveW() + heaterW;
     double determinant = lidSum * liquorSum - exchangeWK * exchangeWK;
     double newLidC = (lidDrive * liquorSum + exchangeWK * liquorDrive) / determinant;
     double newSurfaceC = (lidSum * liquorDrive + exchangeWK * lidDrive) / determinant;
@@ -228,6 +241,7 @@ final class TankHeat {
     top.book(newLidC, ledger);
     liquor.settle(newSurfaceC, ledger);
     ledger.add(ledger.stored, month, lid.wattsPerK() * (newLidC - lidC));
+    ledger.add(ledger.burnedGas, month, heaterW);
     ledger.add(ledger.lidToLiquor, month, downW);
     undersideC = newLidC - downW * lidResistanceM2KW / planM2;
     lidC = newLidC;

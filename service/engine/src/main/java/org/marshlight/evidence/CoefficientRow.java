@@ -1,5 +1,6 @@
 package org.marshlight.evidence;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import org.marshlight.contract.Meaning;
 import org.marshlight.contract.Quantity;
@@ -22,8 +23,8 @@ import org.marshlight.contract.Quantity;
  */
 @Meaning("One number that is not physics: central value, range, source and mark.")
 public record CoefficientRow(
-    @Meaning("Stable id.") @Size(max = 200) String id,
-    @Meaning("Symbol used on the method page.") @Size(max = 60) String symbol,
+    @NotNull @Meaning("Stable id.") @Size(max = 200) String id,
+    @NotNull @Meaning("Symbol used on the method page.") @Size(max = 60) String symbol,
     @Quantity(unit = Quantity.UNIT_BESIDE, low = -1e15, high = 1e15, meaning = "Central value.")
         double value,
     @Quantity(
@@ -50,11 +51,11 @@ public record CoefficientRow(
             high = 1e15,
             meaning = "Greatest value that a plan may set.")
         double most,
-    @Meaning("How it is drawn in an uncertainty study.") Distribution distribution,
-    @Meaning("UCUM code.") @Size(max = 40) String unit,
-    @Meaning("Id of the source.") @Size(max = 100) String source,
-    @Meaning("How well founded it is.") @Size(max = 40) String mark,
-    @Meaning("What it is and how it was chosen.") @Size(max = 2000) String note) {
+    @NotNull @Meaning("How it is drawn in an uncertainty study.") Distribution distribution,
+    @NotNull @Meaning("UCUM code.") @Size(max = 40) String unit,
+    @NotNull @Meaning("Id of the source.") @Size(max = 100) String source,
+    @NotNull @Meaning("How well founded it is.") @Size(max = 40) String mark,
+    @NotNull @Meaning("What it is and how it was chosen.") @Size(max = 2000) String note) {
 
   public CoefficientRow {
     if (!(least <= low && low <= value && value <= high && high <= most)) {

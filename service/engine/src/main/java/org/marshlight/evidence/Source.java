@@ -1,5 +1,6 @@
 package org.marshlight.evidence;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import org.marshlight.contract.Meaning;
 
@@ -14,7 +15,9 @@ import org.marshlight.contract.Meaning;
  */
 @Meaning("Where a formula, a coefficient or a check comes from.")
 public record Source(
-    @Meaning("Short name used beside figures.") @Size(max = 100) String id,
-    @Meaning("Authors, title, publisher or journal, year.") @Size(max = 1000) String citation,
+    @NotNull @Meaning("Short name used beside figures.") @Size(max = 100) String id,
+    @NotNull @Meaning("Authors, title, publisher or journal, year.") @Size(max = 1000)
+        String citation,
     @Meaning("Whether figures cited from it were read rather than recalled.") boolean read,
-    @Meaning("Edition, place or limits of what was read.") @Size(max = 2000) String note) {}
+    @NotNull @Meaning("Edition, place or limits of what was read.") @Size(max = 2000)
+        String note) {}

@@ -1,5 +1,6 @@
 package org.marshlight.evidence;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -19,12 +20,12 @@ import org.marshlight.contract.Quantity;
  */
 @Meaning("One step of a stage's working: a formula, what went in and what came out.")
 public record Step(
-    @Meaning("Id of the formula.") @Size(max = 100) String formula,
+    @NotNull @Meaning("Id of the formula.") @Size(max = 100) String formula,
     @Meaning("What went in, by name of the parameter.") Map<String, Double> inputs,
     @Quantity(unit = Quantity.UNIT_BESIDE, low = -1e15, high = 1e15, meaning = "What came out.")
         double value,
-    @Meaning("UCUM code of the value.") @Size(max = 40) String unit,
-    @Meaning("Id of the formula's source.") @Size(max = 100) String source) {
+    @NotNull @Meaning("UCUM code of the value.") @Size(max = 40) String unit,
+    @NotNull @Meaning("Id of the formula's source.") @Size(max = 100) String source) {
 
   /**
    * Works a formula of the book.

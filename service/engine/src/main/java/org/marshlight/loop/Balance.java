@@ -1,5 +1,6 @@
 package org.marshlight.loop;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import org.marshlight.contract.Meaning;
 import org.marshlight.contract.Quantity;
@@ -17,9 +18,9 @@ import org.marshlight.contract.Quantity;
  */
 @Meaning("What crossed the border of the loop in a year, from the books of every process.")
 public record Balance(
-    @Meaning("What is balanced.") @Size(max = 40) String quantity,
-    @Meaning("Border of the balance.") @Size(max = 40) String scope,
-    @Meaning("UCUM code.") @Size(max = 20) String unit,
+    @NotNull @Meaning("What is balanced.") @Size(max = 40) String quantity,
+    @NotNull @Meaning("Border of the balance.") @Size(max = 40) String scope,
+    @NotNull @Meaning("UCUM code.") @Size(max = 20) String unit,
     @Quantity(unit = Quantity.UNIT_BESIDE, low = 0, high = 1e12, meaning = "What came in.")
         double in,
     @Quantity(unit = Quantity.UNIT_BESIDE, low = 0, high = 1e12, meaning = "What went out.")

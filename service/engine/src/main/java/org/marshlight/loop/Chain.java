@@ -18,6 +18,7 @@ import org.marshlight.crop.CropStand;
 import org.marshlight.crop.Harvest;
 import org.marshlight.digester.DigesterModel;
 import org.marshlight.digester.DigesterOutcome;
+import org.marshlight.digester.TankYears;
 import org.marshlight.ethanol.EthanolModel;
 import org.marshlight.ethanol.EthanolOutcome;
 import org.marshlight.evidence.CoefficientSet;
@@ -41,14 +42,21 @@ final class Chain {
   private final Receivers receivers;
   private final ClimateYear year;
   private final CoefficientSet set;
+  private final TankYears tanks;
   private final List<CropStand> stands;
 
-  Chain(ResolvedPlan plan, StagesToRun stages, ClimateYear year, CoefficientSet set) {
+  Chain(
+      ResolvedPlan plan,
+      StagesToRun stages,
+      ClimateYear year,
+      CoefficientSet set,
+      TankYears tanks) {
     this.plan = plan;
     this.stages = stages;
     this.receivers = Receivers.of(plan, stages);
     this.year = year;
     this.set = set;
+    this.tanks = tanks;
     this.stands = stages.beds() ? CropModel.stands(plan.beds(), year, set) : List.of();
   }
 
@@ -124,7 +132,8 @@ final class Chain {
             plan.toiletOnly(),
             receivers.effluent(),
             receivers.sludge()),
-        set);
+        set,
+        tanks);
   }
 
   /** Greywater that neither enters the tank nor has a bed soaks away, with books of its own. */

@@ -1,5 +1,6 @@
 package org.marshlight.loop;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.marshlight.contract.Meaning;
@@ -14,7 +15,7 @@ import org.marshlight.contract.Quantity;
  */
 @Meaning("How closed the loop is for one quantity, and where the rest went.")
 public record Closure(
-    @Meaning("What is followed.") @Size(max = 40) String quantity,
+    @NotNull @Meaning("What is followed.") @Size(max = 40) String quantity,
     @Quantity(
             unit = "1",
             low = 0,

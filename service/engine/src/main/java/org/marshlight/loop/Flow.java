@@ -1,5 +1,6 @@
 package org.marshlight.loop;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import org.marshlight.contract.Meaning;
 import org.marshlight.contract.Quantity;
@@ -15,9 +16,9 @@ import org.marshlight.contract.Quantity;
  */
 @Meaning("One flow of one quantity between two processes, or across the border of the loop.")
 public record Flow(
-    @Meaning("What flows.") @Size(max = 40) String quantity,
-    @Meaning("Where it comes from.") @Size(max = 60) String from,
-    @Meaning("Where it goes.") @Size(max = 60) String to,
+    @NotNull @Meaning("What flows.") @Size(max = 40) String quantity,
+    @NotNull @Meaning("Where it comes from.") @Size(max = 60) String from,
+    @NotNull @Meaning("Where it goes.") @Size(max = 60) String to,
     @Quantity(unit = Quantity.UNIT_BESIDE, low = -1e12, high = 1e12, meaning = "Amount in a year.")
         double perYear,
-    @Meaning("UCUM code.") @Size(max = 20) String unit) {}
+    @NotNull @Meaning("UCUM code.") @Size(max = 20) String unit) {}

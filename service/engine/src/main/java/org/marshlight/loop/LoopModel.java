@@ -6,6 +6,7 @@ import org.marshlight.contract.Assumption;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Faults;
 import org.marshlight.contract.Notice;
+import org.marshlight.digester.TankYears;
 import org.marshlight.evidence.CoefficientBook;
 import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.evidence.Defaults;
@@ -36,10 +37,25 @@ public final class LoopModel {
    * @throws Faults if a returned stream does not settle
    */
   public static LoopRun run(Plan plan, Stage stage, PreparedSite site, CoefficientSet set) {
+    return run(plan, stage, site, set, new TankYears());
+  }
+
+  /**
+   * Runs a legal plan as far as a stage needs, sharing the years of tanks with other runs.
+   *
+   * @param plan the plan
+   * @param stage the stage asked for
+   * @param site its site, prepared with the same coefficients
+   * @param set coefficients of the run
+   * @param tanks years of tanks that were run already
+   * @throws Faults if a returned stream does not settle
+   */
+  public static LoopRun run(
+      Plan plan, Stage stage, PreparedSite site, CoefficientSet set, TankYears tanks) {
     Defaults defaults = new Defaults(set);
     ResolvedPlan resolved = ResolvedPlan.of(plan, defaults);
     StagesToRun stages = StagesToRun.of(resolved, stage);
-    Chain chain = new Chain(resolved, stages, site.year(), set);
+    Chain chain = new Chain(resolved, stages, site.year(), set, tanks);
     Returned returned = Returned.NOTHING;
     for (int pass = 1; pass <= MOST_PASSES; pass++) {
       ChainRun run = chain.pass(returned);

@@ -125,7 +125,8 @@ public record LoopRun(
             flows.enclosure(),
             flows.coverSoil(),
             flows.ground(),
-            flows.inflow())) {
+            flows.inflow(),
+            flows.burnedGas())) {
       for (double month : flow) {
         in += Math.max(0, month);
         out += Math.max(0, -month);

@@ -193,7 +193,9 @@ final class PlanRules {
     for (int i = 0; i < plan.gas().uses().size(); i++) {
       GasUse use = plan.gas().uses().get(i);
       String pointer = "/gas/uses/" + i;
-      if (use.mealsPerDay() != null && use.use() != GasPurpose.COOKING) {
+      if (use.use() == GasPurpose.TANK_HEATING) {
+        heating(use, pointer, faults);
+      } else if (use.mealsPerDay() != null && use.use() != GasPurpose.COOKING) {
         faults.add(
             Fault.of("loop.meals-of-no-cooking", pointer + "/mealsPerDay", use.mealsPerDay(), ""));
       } else if ((use.hoursPerDay() == null) == (use.mealsPerDay() == null)) {
@@ -208,6 +210,22 @@ final class PlanRules {
                 "second",
                 "mealsPerDay"));
       }
+    }
+  }
+
+  private static void heating(GasUse use, String pointer, List<Fault> faults) {
+    if (use.setPointC() == null) {
+      faults.add(
+          Fault.of(
+              "loop.missing", pointer + "/setPointC", null, "5 to 45 Cel", "field", "setPointC"));
+    }
+    if (use.hoursPerDay() != null || use.mealsPerDay() != null) {
+      faults.add(
+          Fault.of(
+              "loop.heating-has-no-hours",
+              pointer + (use.hoursPerDay() != null ? "/hoursPerDay" : "/mealsPerDay"),
+              use.hoursPerDay() != null ? use.hoursPerDay() : use.mealsPerDay(),
+              "a setPointC alone"));
     }
   }
 

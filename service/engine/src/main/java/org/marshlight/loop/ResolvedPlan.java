@@ -7,6 +7,8 @@ import org.marshlight.compost.CompostDesign;
 import org.marshlight.contract.Assumption;
 import org.marshlight.digester.CoverDesign;
 import org.marshlight.digester.GasDesign;
+import org.marshlight.digester.GasPurpose;
+import org.marshlight.digester.GasUse;
 import org.marshlight.digester.TankDesign;
 import org.marshlight.ethanol.FuelDesign;
 import org.marshlight.ethanol.StillDesign;
@@ -70,7 +72,7 @@ record ResolvedPlan(
         plan.feeds() == null ? List.of() : plan.feeds(),
         fill(plan.tank(), "/tank", defaults),
         plan.cover() == null ? CoverDesign.UNCOVERED : fill(plan.cover(), "/cover", defaults),
-        fill(plan.gas(), "/gas", defaults),
+        gas(plan.gas(), defaults),
         List.copyOf(beds),
         plan.waterUse() == null ? WaterUse.IRRIGATION : plan.waterUse(),
         plan.diversion(),
@@ -80,6 +82,24 @@ record ResolvedPlan(
         fill(plan.routes() == null ? NO_ROUTES : plan.routes(), "/routes", defaults),
         given(plan.given(), defaults),
         defaults.assumptions());
+  }
+
+  private static GasDesign gas(GasDesign gas, Defaults defaults) {
+    if (gas == null) {
+      return null;
+    }
+    List<GasUse> uses = new ArrayList<>();
+    for (int i = 0; gas.uses() != null && i < gas.uses().size(); i++) {
+      GasUse use = gas.uses().get(i);
+      uses.add(use.use() == GasPurpose.TANK_HEATING ? defaults.fill(use, "/gas/uses/" + i) : use);
+    }
+    GasDesign filled = defaults.fill(gas, "/gas");
+    return new GasDesign(
+        filled.storeM3(),
+        List.copyOf(uses),
+        filled.surplus(),
+        filled.monthsOff(),
+        filled.pressureKPa());
   }
 
   private static StillDesign still(FuelDesign fuel) {

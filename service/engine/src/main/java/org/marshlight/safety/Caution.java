@@ -1,5 +1,6 @@
 package org.marshlight.safety;
 
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.Map;
 import org.marshlight.contract.Meaning;
@@ -18,13 +19,14 @@ import org.marshlight.contract.Meaning;
  */
 @Meaning("A warning that goes with an answer; local codes and licensed practice decide.")
 public record Caution(
-    @Meaning("Stable id.") @Size(max = 60) String id,
-    @Meaning("The same as the id; every coded message has one.") @Size(max = 60) String code,
-    @Meaning("How bad it can get.") Severity severity,
-    @Meaning("What can hurt.") @Size(max = 100) String hazard,
-    @Meaning("The warning in words.") @Size(max = 2000) String text,
-    @Meaning("What raises it.") @Size(max = 400) String raisedBy,
-    @Meaning("Id of the source of its figures.") @Size(max = 100) String source,
+    @NotNull @Meaning("Stable id.") @Size(max = 60) String id,
+    @NotNull @Meaning("The same as the id; every coded message has one.") @Size(max = 60)
+        String code,
+    @NotNull @Meaning("How bad it can get.") Severity severity,
+    @NotNull @Meaning("What can hurt.") @Size(max = 100) String hazard,
+    @NotNull @Meaning("The warning in words.") @Size(max = 2000) String text,
+    @NotNull @Meaning("What raises it.") @Size(max = 400) String raisedBy,
+    @NotNull @Meaning("Id of the source of its figures.") @Size(max = 100) String source,
     @Meaning("The numbers and names in the text.") Map<String, Object> params) {
 
   /** How bad a hazard can get. */

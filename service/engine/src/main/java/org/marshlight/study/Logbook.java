@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -62,7 +63,8 @@ final class Logbook {
   private void read(String text) {
     try (CSVParser parser = CSVParser.parse(text, FORMAT)) {
       List<String> header = parser.getHeaderNames();
-      if (!COLUMNS.containsAll(header) || !header.contains(DATE) || header.size() < 2) {
+      boolean once = new HashSet<>(header).size() == header.size();
+      if (!once || !COLUMNS.containsAll(header) || !header.contains(DATE) || header.size() < 2) {
         faults.add(
             Fault.of(
                 "study.logbook-columns",

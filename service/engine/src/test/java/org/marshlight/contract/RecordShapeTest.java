@@ -30,4 +30,14 @@ class RecordShapeTest {
     Fault fault = new Fault("contract.x", "", "x".repeat(79) + grin, "", "", Map.of());
     assertThat(fault.rejected()).isEqualTo("x".repeat(79) + "...");
   }
+
+  /** Units such as {CFU}/dL stand in sentences as they are. */
+  @Test
+  void bracesInAValueAreNoPlaces() {
+    assertThat(
+            Sentences.text(
+                "evidence.default-number",
+                Params.of("field", "faecalColiforms", "value", 10, "unit", "{CFU}/dL")))
+        .contains("10 {CFU}/dL");
+  }
 }

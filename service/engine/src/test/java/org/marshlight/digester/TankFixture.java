@@ -75,12 +75,22 @@ final class TankFixture {
 
   static DigesterOutcome run(
       ClimateYear year, TankDesign tank, CoverDesign cover, int people, List<Waste> wastes) {
+    return run(year, tank, cover, null, people, wastes);
+  }
+
+  static DigesterOutcome run(
+      ClimateYear year,
+      TankDesign tank,
+      CoverDesign cover,
+      GasDesign gas,
+      int people,
+      List<Waste> wastes) {
     return DigesterModel.run(
         new DigesterModel.Inputs(
             year,
             tank,
             cover,
-            null,
+            gas,
             wastes,
             people,
             people * (double) Months.DAYS_PER_YEAR,

@@ -7,18 +7,22 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import jakarta.ws.rs.container.ContainerResponseContext;
 import jakarta.ws.rs.core.HttpHeaders;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.server.ServerResponseFilter;
 import org.marshlight.Answer;
+import org.marshlight.http.door.FilterOrder;
 import org.marshlight.http.page.Style;
 import org.marshlight.safety.Caution;
 import org.marshlight.safety.CautionBook;
 
 /**
  * The headers that stand on every response whatsoever: which cautions apply, where they are told,
- * and what a browser may do with the body. They are set as the head of a response is written, so
- * nothing that answers can forget them.
+ * whether the response may be kept, and what a browser may do with it. They are set as the head of
+ * a response is written, so nothing that answers can forget them.
  */
 @ApplicationScoped
 public class StandingHeaders {
@@ -26,18 +30,11 @@ public class StandingHeaders {
   /** Ids of the cautions that go with a response, separated by commas. */
   public static final String CAUTIONS = "Cautions";
 
-  /** Before every other handler of the router. */
-  private static final int FIRST = Integer.MAX_VALUE;
-
-  private static final String GENERAL = ids(CautionBook.standard().general());
-
-  private static final String POLICY =
-      "default-src 'none'; style-src "
-          + Style.POLICY_SOURCE
-          + "; img-src data:; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+  /** The headers of a response that says nothing else of its cautions. */
+  public static final Map<String, String> GENERAL = general();
 
   void register(@Observes Filters filters) {
-    filters.register(StandingHeaders::putWhenWritten, FIRST);
+    filters.register(StandingHeaders::putWhenWritten, FilterOrder.STANDING_HEADERS);
   }
 
   /** An estimate names its own cautions, which its plan chose, and comes in several forms. */
@@ -51,12 +48,12 @@ public class StandingHeaders {
 
   /** Puts the headers that a response does not have yet. */
   public static void put(MultiMap headers) {
-    putIfAbsent(headers, CAUTIONS, GENERAL);
-    putIfAbsent(headers, HttpHeaders.LINK, "</v1/cautions>; rel=\"help\"");
-    putIfAbsent(headers, HttpHeaders.CACHE_CONTROL, "no-store");
-    putIfAbsent(headers, "Content-Security-Policy", POLICY);
-    putIfAbsent(headers, "X-Content-Type-Options", "nosniff");
-    putIfAbsent(headers, "Referrer-Policy", "no-referrer");
+    GENERAL.forEach(
+        (name, value) -> {
+          if (!headers.contains(name)) {
+            headers.set(name, value);
+          }
+        });
   }
 
   private static void putWhenWritten(RoutingContext context) {
@@ -64,13 +61,22 @@ public class StandingHeaders {
     context.next();
   }
 
-  private static void putIfAbsent(MultiMap headers, String name, String value) {
-    if (!headers.contains(name)) {
-      headers.set(name, value);
-    }
-  }
-
   private static String ids(List<Caution> cautions) {
     return cautions.stream().map(Caution::id).collect(Collectors.joining(", "));
+  }
+
+  private static Map<String, String> general() {
+    Map<String, String> headers = new LinkedHashMap<>();
+    headers.put(CAUTIONS, ids(CautionBook.standard().general()));
+    headers.put(HttpHeaders.LINK, "</v1/cautions>; rel=\"help\"");
+    headers.put(HttpHeaders.CACHE_CONTROL, "no-store");
+    headers.put(
+        "Content-Security-Policy",
+        "default-src 'none'; style-src "
+            + Style.POLICY_SOURCE
+            + "; img-src data:; form-action 'self'; base-uri 'none'; frame-ancestors 'none'");
+    headers.put("X-Content-Type-Options", "nosniff");
+    headers.put("Referrer-Policy", "no-referrer");
+    return Collections.unmodifiableMap(headers);
   }
 }

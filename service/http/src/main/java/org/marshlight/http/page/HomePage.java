@@ -10,6 +10,7 @@ import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.marshlight.Meta;
 import org.marshlight.http.catalogues.Catalogue;
+import org.marshlight.http.contract.Sample;
 import org.marshlight.http.problems.ProblemKind;
 import org.marshlight.safety.Caution;
 import org.marshlight.safety.CautionBook;
@@ -24,7 +25,7 @@ public class HomePage {
   public TemplateInstance home() {
     return Templates.home(
         CautionBook.standard().general(),
-        SamplePlan.TEXT,
+        Sample.all().get(0).body(),
         Catalogue.all(),
         Meta.VERSION,
         Style.SHEET);

@@ -20,6 +20,10 @@ public class LastResort {
   private static final Logger LOG = Logger.getLogger(LastResort.class);
   private static final int FIRST = Integer.MIN_VALUE;
   private static final int LEAST_ERROR = 400;
+
+  /** A body that breaks off or is ill chunked fails with no status of its own. */
+  private static final int BODY_UNREADABLE = 400;
+
   private static final int GREATEST_ERROR = 599;
 
   void register(@Observes Router router) {
@@ -30,7 +34,10 @@ public class LastResort {
   }
 
   private static void answer(RoutingContext context) {
-    int status = context.statusCode() < LEAST_ERROR ? 500 : context.statusCode();
+    if (context.response().closed()) {
+      return;
+    }
+    int status = Math.max(context.statusCode(), BODY_UNREADABLE);
     if (status >= 500 && context.failure() != null) {
       LOG.error("A request failed", context.failure());
     }

@@ -3,7 +3,6 @@ package org.marshlight.http.problems;
 import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
-import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 import org.marshlight.Problem;
@@ -11,10 +10,12 @@ import org.marshlight.contract.Faults;
 import org.marshlight.json.ContractJson;
 import org.marshlight.json.MalformedJson;
 
-/** Turns whatever goes wrong in a resource into a problem document. */
+/**
+ * Turns what a resource refuses into a problem document. What fails without meaning to, in a
+ * resource or while its answer is written, is left to the {@link LastResort}.
+ */
 public class ProblemMappers {
 
-  private static final Logger LOG = Logger.getLogger(ProblemMappers.class);
   private static final int SECONDS_TO_WAIT = 1;
 
   @ServerExceptionMapper
@@ -40,9 +41,6 @@ public class ProblemMappers {
   @ServerExceptionMapper
   public RestResponse<byte[]> framework(WebApplicationException exception) {
     Response refused = exception.getResponse();
-    if (refused.getStatus() >= 500) {
-      return failed(exception);
-    }
     RestResponse.ResponseBuilder<byte[]> response =
         response(Problems.ofStatus(refused.getStatus()));
     String allow = refused.getHeaderString(HttpHeaders.ALLOW);
@@ -50,12 +48,6 @@ public class ProblemMappers {
       response.header(HttpHeaders.ALLOW, allow);
     }
     return response.build();
-  }
-
-  @ServerExceptionMapper
-  public RestResponse<byte[]> failed(Throwable failure) {
-    LOG.error("A request failed", failure);
-    return response(Problems.ofStatus(ProblemKind.INTERNAL_ERROR.status())).build();
   }
 
   private static RestResponse.ResponseBuilder<byte[]> response(Problem problem) {

@@ -3,51 +3,29 @@ package org.marshlight.http.report;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.Produces;
-import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
-import jakarta.ws.rs.core.MultivaluedMap;
-import jakarta.ws.rs.ext.MessageBodyWriter;
 import jakarta.ws.rs.ext.Provider;
-import java.io.IOException;
-import java.io.OutputStream;
-import java.lang.annotation.Annotation;
-import java.lang.reflect.Type;
-import java.nio.charset.StandardCharsets;
 import org.marshlight.Answer;
-import org.marshlight.decision.PlanEstimate;
+import org.marshlight.http.estimates.AnswerForm;
 import org.marshlight.http.estimates.PlanInHand;
 import org.marshlight.http.page.Style;
 
 /** Writes an answer as a report to read and print. */
 @Provider
 @Produces(MediaType.TEXT_HTML)
-public class AnswerReport implements MessageBodyWriter<Answer<PlanEstimate>> {
+public class AnswerReport extends AnswerForm {
 
   private final PlanInHand planInHand;
 
   public AnswerReport(PlanInHand planInHand) {
+    super(MediaType.TEXT_HTML + "; charset=utf-8");
     this.planInHand = planInHand;
   }
 
   @Override
-  public boolean isWriteable(
-      Class<?> type, Type genericType, Annotation[] annotations, MediaType mediaType) {
-    return type == Answer.class;
-  }
-
-  @Override
-  public void writeTo(
-      Answer<PlanEstimate> answer,
-      Class<?> type,
-      Type genericType,
-      Annotation[] annotations,
-      MediaType mediaType,
-      MultivaluedMap<String, Object> headers,
-      OutputStream stream)
-      throws IOException {
-    headers.putSingle(HttpHeaders.CONTENT_TYPE, "text/html; charset=utf-8");
+  protected String text(Answer<?> answer) {
     Report report = ReportBuilder.of(answer, planInHand.plan());
-    stream.write(Templates.report(report, Style.SHEET).render().getBytes(StandardCharsets.UTF_8));
+    return Templates.report(report, Style.SHEET).render();
   }
 
   @CheckedTemplate(basePath = "")

@@ -38,8 +38,8 @@ final class ReportBuilder {
 
   private ReportBuilder() {}
 
-  static Report of(Answer<PlanEstimate> answer, Plan plan) {
-    PlanEstimate estimate = answer.estimate();
+  static Report of(Answer<?> answer, Plan plan) {
+    PlanEstimate estimate = (PlanEstimate) answer.estimate();
     List<Section> sections = new ArrayList<>();
     List<Block> headline = new ArrayList<>();
     parts(estimate)

@@ -1,0 +1,77 @@
+package org.marshlight.http.contract;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.type.TypeReference;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.eclipse.microprofile.openapi.OASFactory;
+import org.eclipse.microprofile.openapi.models.media.MediaType;
+import org.eclipse.microprofile.openapi.models.media.Schema;
+import org.eclipse.microprofile.openapi.models.media.Schema.SchemaType;
+import org.eclipse.microprofile.openapi.models.parameters.Parameter;
+import org.eclipse.microprofile.openapi.models.parameters.RequestBody;
+
+/** What requests hold: bodies with the samples as examples, and parameters. */
+final class Requests {
+
+  private static final int LONGEST_ID = 200;
+  private static final int LONGEST_HEADER = 4000;
+
+  private Requests() {}
+
+  /** A body with every sample of its route that is served. */
+  static RequestBody body(String path, Schema schema) {
+    MediaType json = OASFactory.createMediaType().schema(schema);
+    Pattern route = Pattern.compile(path.replaceAll("\\{[^}]*}", "[^/]+"));
+    for (Sample sample : Sample.all()) {
+      if (sample.status() == 200
+          && !sample.body().isEmpty()
+          && route.matcher(sample.route()).matches()) {
+        json.addExample(
+            sample.name(),
+            OASFactory.createExample().summary(sample.about()).value(value(sample.body())));
+      }
+    }
+    return OASFactory.createRequestBody()
+        .required(true)
+        .content(OASFactory.createContent().addMediaType("application/json", json));
+  }
+
+  static Parameter working() {
+    return OASFactory.createParameter()
+        .name("working")
+        .in(Parameter.In.QUERY)
+        .description("Whether each stage shows the steps of its working. If not given: false.")
+        .schema(OASFactory.createSchema().addType(SchemaType.BOOLEAN).defaultValue(false));
+  }
+
+  static Parameter id(String catalogue) {
+    return OASFactory.createParameter()
+        .name("id")
+        .in(Parameter.In.PATH)
+        .required(true)
+        .description("An id that /v1/" + catalogue + " lists.")
+        .schema(text(LONGEST_ID));
+  }
+
+  static Parameter ifNoneMatch() {
+    return OASFactory.createParameter()
+        .name("If-None-Match")
+        .in(Parameter.In.HEADER)
+        .description("Entity tags of answers that the client has.")
+        .schema(text(LONGEST_HEADER));
+  }
+
+  static Schema text(int longest) {
+    return OASFactory.createSchema().addType(SchemaType.STRING).maxLength(longest);
+  }
+
+  private static Map<String, Object> value(String body) {
+    try {
+      return new ObjectMapper().readValue(body, new TypeReference<>() {});
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("a sample that is served is no JSON", e);
+    }
+  }
+}

@@ -1,0 +1,55 @@
+package org.marshlight.http.door;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.marshlight.http.catalogues.CatalogueRoutes;
+import org.marshlight.http.tables.AnswerCsv;
+
+/**
+ * What a path takes and gives. The contract's tests hold these rows to the routes themselves.
+ *
+ * @param path paths of this kind
+ * @param methods methods that they answer
+ * @param takes media type of a body; empty where none is read
+ * @param gives media types of answers, the usual one first
+ */
+record Surface(Pattern path, List<String> methods, String takes, List<String> gives) {
+
+  private static final String ID = "[^/]+";
+  private static final String BELOW_A_LIST = "^(/v1/[^/]+)/[^/]+/?$";
+  private static final String JSON = "application/json";
+  private static final String HTML = "text/html";
+  private static final String FORM = "application/x-www-form-urlencoded";
+  private static final List<String> READ = List.of("GET", "HEAD", "OPTIONS");
+  private static final List<String> WORK = List.of("POST", "OPTIONS");
+
+  private static final List<Surface> ALL =
+      List.of(
+          of(
+              "/v1/estimates/(digester|wetland|crop|ethanol|compost|loop)",
+              WORK,
+              JSON,
+              JSON,
+              AnswerCsv.MEDIA_TYPE,
+              HTML),
+          of("/v1/formulas/" + ID, List.of("GET", "HEAD", "POST", "OPTIONS"), JSON, JSON),
+          of("/v1/(" + CatalogueRoutes.NAMES + ")(/" + ID + ")?", READ, "", JSON),
+          of("/report", WORK, FORM, HTML),
+          of("/problems", READ, "", HTML),
+          of("", READ, "", HTML));
+
+  /** What a path takes and gives, if it is one of ours. */
+  static Optional<Surface> at(String path) {
+    return ALL.stream().filter(surface -> surface.path().matcher(path).matches()).findFirst();
+  }
+
+  /** The path with an id in it, if there is one, told as such. */
+  String route(String request) {
+    return path.pattern().contains(ID) ? request.replaceFirst(BELOW_A_LIST, "$1/{id}") : request;
+  }
+
+  private static Surface of(String path, List<String> methods, String takes, String... gives) {
+    return new Surface(Pattern.compile(path + "/?"), methods, takes, List.of(gives));
+  }
+}

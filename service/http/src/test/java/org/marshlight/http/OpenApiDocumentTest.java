@@ -1,0 +1,246 @@
+package org.marshlight.http;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.MissingNode;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.BiConsumer;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.marshlight.evidence.CommittedFile;
+import org.marshlight.http.contract.Sample;
+
+/** The OpenAPI document is committed, passes the usual rules of linters, and tells the truth. */
+@QuarkusTest
+class OpenApiDocumentTest {
+
+  private static final Set<String> METHODS = Set.of("get", "post", "put", "delete", "patch");
+
+  private JsonNode document;
+
+  @BeforeEach
+  void read() {
+    document = Service.json(Service.asking().get("/q/openapi?format=json"));
+  }
+
+  @Test
+  void theCommittedDocumentIsTheOneServed() {
+    CommittedFile.expect("openapi/marshlight.yaml", Service.asking().get("/q/openapi").asString());
+  }
+
+  @Test
+  void infoIsWhole() {
+    assertThat(document.path("openapi").asText()).isEqualTo("3.1.0");
+    JsonNode info = document.path("info");
+    for (String name : new String[] {"title", "version", "description"}) {
+      assertThat(info.path(name).asText()).as(name).isNotBlank();
+    }
+    assertThat(info.path("license").path("identifier").asText()).isNotBlank();
+    assertThat(info.path("contact").path("name").asText()).isNotBlank();
+    assertThat(document.path("servers").get(0).path("url").asText()).isEqualTo("/");
+    assertThat(document.path("security").isArray()).as("security is stated: none").isTrue();
+  }
+
+  @Test
+  void everyOperationSaysWhatItIsAndHowItCanBeRefused() {
+    List<String> ids = new ArrayList<>();
+    Set<String> tags = new HashSet<>(document.path("tags").findValuesAsText("name"));
+    operations(
+        (where, operation) -> {
+          ids.add(operation.path("operationId").asText());
+          assertThat(operation.path("summary").asText()).as(where).isNotBlank();
+          assertThat(operation.path("tags")).as(where).isNotEmpty();
+          operation.path("tags").forEach(tag -> assertThat(tags).contains(tag.asText()));
+          Set<String> statuses = new TreeSet<>();
+          operation.path("responses").fieldNames().forEachRemaining(statuses::add);
+          assertThat(statuses).as(where).contains("200", "406", "500");
+          if (where.startsWith("post")) {
+            assertThat(statuses).as(where).contains("400", "413", "415");
+            assertThat(operation.at("/requestBody/content/application~1json/examples"))
+                .as(where)
+                .isNotEmpty();
+          }
+          if (where.contains("{id}")) {
+            assertThat(statuses).as(where).contains("404");
+          }
+        });
+    assertThat(ids).doesNotContain("").doesNotHaveDuplicates();
+  }
+
+  @Test
+  void noTwoPathsAreAmbiguousAndNoneEndsWithASlash() {
+    Set<String> shapes = new HashSet<>();
+    document
+        .path("paths")
+        .fieldNames()
+        .forEachRemaining(
+            path -> {
+              assertThat(shapes.add(path.replaceAll("\\{[^}]*}", "{}"))).as(path).isTrue();
+              assertThat(path).doesNotEndWith("/").doesNotContain("?");
+            });
+  }
+
+  @Test
+  void everyComponentIsUsedAndEveryReferenceLeadsSomewhere() {
+    Set<String> used = new HashSet<>(document.findValuesAsText("$ref"));
+    Set<String> present = new HashSet<>();
+    document
+        .path("components")
+        .properties()
+        .forEach(
+            kind ->
+                kind.getValue()
+                    .fieldNames()
+                    .forEachRemaining(
+                        name -> present.add("#/components/" + kind.getKey() + "/" + name)));
+    assertThat(used).isEqualTo(present);
+  }
+
+  @Test
+  void everyNumberHasBoundsAndAUnitEveryListAndTextALength() {
+    List<String> faults = new ArrayList<>();
+    schemas(document, "", (where, schema) -> bounds(where, schema, faults));
+    assertThat(faults).isEmpty();
+  }
+
+  @Test
+  void whatIsSentIsClosed() {
+    for (String name : new String[] {"Plan", "TankDesign", "BedDesign", "FormulaRequest"}) {
+      JsonNode schema = document.at("/components/schemas/" + name);
+      assertThat(schema.path("additionalProperties").isBoolean()).as(name).isTrue();
+      assertThat(schema.path("additionalProperties").asBoolean(true)).as(name).isFalse();
+    }
+    assertThat(document.at("/components/schemas/Plan/required").toString()).isEqualTo("[\"site\"]");
+  }
+
+  /** The bounds stand on the record of the engine and nowhere else. */
+  @Test
+  void aBoundOfARecordOfTheEngineIsInTheDocument() throws Exception {
+    JsonNode volume = document.at("/components/schemas/TankDesign/properties/liquidVolumeM3");
+    var quantity =
+        org.marshlight.contract.RecordShape.of(org.marshlight.digester.TankDesign.class)
+            .field("liquidVolumeM3")
+            .orElseThrow()
+            .quantity()
+            .orElseThrow();
+    assertThat(volume.path("minimum").asDouble()).isEqualTo(quantity.low());
+    assertThat(volume.path("maximum").asDouble()).isEqualTo(quantity.high());
+    assertThat(volume.path("x-unit").asText()).isEqualTo(quantity.unit());
+    assertThat(volume.path("description").asText())
+        .startsWith(quantity.meaning())
+        .contains(quantity.usual());
+    assertThat(document.at("/components/schemas/TankDesign/properties/shape/enum").toString())
+        .isEqualTo("[\"rectangular\",\"cylindrical\"]");
+  }
+
+  @Test
+  void theMethodsOfEveryPathAreThoseThatItAllows() {
+    document
+        .path("paths")
+        .properties()
+        .forEach(
+            path -> {
+              Response options = Service.asking().options(path.getKey().replace("{id}", "x"));
+              Set<String> allowed =
+                  new TreeSet<>(List.of(options.header("Allow").toLowerCase().split(", ")));
+              allowed.removeAll(Set.of("head", "options"));
+              Set<String> told = new TreeSet<>();
+              path.getValue().fieldNames().forEachRemaining(told::add);
+              told.retainAll(METHODS);
+              assertThat(told).as(path.getKey()).isEqualTo(allowed);
+            });
+  }
+
+  @Test
+  void samplesAndTheirAnswersAreWhatTheSchemasSay() throws Exception {
+    SchemaCheck check = new SchemaCheck(document);
+    for (Sample sample : Sample.all()) {
+      JsonNode operation = operation(sample);
+      if (sample.status() == 200 && !sample.body().isEmpty()) {
+        JsonNode schema = operation.at("/requestBody/content/application~1json/schema");
+        assertThat(check.faults(schema, Service.JSON.readTree(sample.body())))
+            .as(sample.name())
+            .isEmpty();
+      }
+      if (sample.accept().equals("application/json")) {
+        Response response = answer(sample);
+        JsonNode schema =
+            check
+                .resolved(operation.path("responses").path(String.valueOf(sample.status())))
+                .path("content")
+                .path(response.contentType().split(";")[0])
+                .path("schema");
+        assertThat(schema).as(sample.name()).isNotInstanceOf(MissingNode.class);
+        assertThat(check.faults(schema, Service.json(response))).as(sample.name()).isEmpty();
+      }
+    }
+  }
+
+  private static Response answer(Sample sample) {
+    return sample.body().isEmpty()
+        ? Service.asking().get(sample.path())
+        : Service.post(
+            sample.path(), sample.body().getBytes(StandardCharsets.UTF_8), "application/json");
+  }
+
+  private JsonNode operation(Sample sample) {
+    for (var path : document.path("paths").properties()) {
+      if (sample.route().matches(path.getKey().replaceAll("\\{[^}]*}", "[^/]+"))) {
+        JsonNode operation = path.getValue().path(sample.method().toLowerCase());
+        if (!operation.isMissingNode()) {
+          return operation;
+        }
+      }
+    }
+    throw new AssertionError("no operation for " + sample);
+  }
+
+  private void operations(BiConsumer<String, JsonNode> visitor) {
+    for (var path : document.path("paths").properties()) {
+      for (var entry : path.getValue().properties()) {
+        if (METHODS.contains(entry.getKey())) {
+          visitor.accept(entry.getKey() + " " + path.getKey(), entry.getValue());
+        }
+      }
+    }
+  }
+
+  private static void schemas(JsonNode node, String at, BiConsumer<String, JsonNode> visitor) {
+    if (node.has("type") && !at.endsWith("/properties") && !at.contains("/examples/")) {
+      visitor.accept(at, node);
+    }
+    if (node.isArray()) {
+      node.forEach(element -> schemas(element, at, visitor));
+    }
+    node.properties().forEach(e -> schemas(e.getValue(), at + "/" + e.getKey(), visitor));
+  }
+
+  private static void bounds(String where, JsonNode schema, List<String> faults) {
+    String types = schema.path("type").toString();
+    if (types.contains("\"number\"") || types.contains("\"integer\"")) {
+      lacking(where, schema, faults, "minimum", "maximum", "x-unit");
+    }
+    if (types.contains("\"array\"")) {
+      lacking(where, schema, faults, "maxItems");
+    }
+    if (types.contains("\"string\"") && !schema.has("enum")) {
+      lacking(where, schema, faults, "maxLength");
+    }
+  }
+
+  private static void lacking(String where, JsonNode schema, List<String> faults, String... names) {
+    for (String name : names) {
+      if (!schema.has(name)) {
+        faults.add(where + " lacks " + name);
+      }
+    }
+  }
+}
