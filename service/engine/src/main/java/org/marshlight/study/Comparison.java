@@ -10,9 +10,7 @@ import org.marshlight.contract.Fault;
 import org.marshlight.contract.Faults;
 import org.marshlight.contract.Months;
 import org.marshlight.contract.Notice;
-import org.marshlight.contract.Params;
 import org.marshlight.contract.Pointer;
-import org.marshlight.contract.Sentences;
 import org.marshlight.decision.Reason;
 import org.marshlight.decision.Verdict;
 import org.marshlight.decision.Verdict.Component;
@@ -76,17 +74,7 @@ final class Comparison implements PreparedStudy<ComparisonStudy> {
   }
 
   private static Fault inVariant(Fault fault, String variant, int index) {
-    Map<String, Object> params = new LinkedHashMap<>(fault.params());
-    params.put("variant", variant);
-    String detail =
-        Sentences.text("study.in-variant", Params.of("variant", variant, "detail", fault.detail()));
-    return new Fault(
-        fault.code(),
-        Pointer.child("/variants", index) + "/plan" + fault.pointer(),
-        fault.rejected(),
-        detail,
-        fault.allowed(),
-        params);
+    return VariantFault.of(fault, variant, Pointer.child("/variants", index) + "/plan");
   }
 
   /** Figures that the plan or any variant has; a part may be only in one of them. */
