@@ -6,6 +6,7 @@ import org.marshlight.contract.Fault;
 import org.marshlight.contract.Faults;
 import org.marshlight.contract.Notice;
 import org.marshlight.decision.PlanEstimate;
+import org.marshlight.decision.TankComparisons;
 import org.marshlight.decision.VerdictModel;
 import org.marshlight.ethanol.StillTarget;
 import org.marshlight.evidence.CoefficientSet;
@@ -38,6 +39,7 @@ public final class Marshlight {
     refuse(unreachable(run));
     List<StageWorking> working = request.working() ? run.working().get() : null;
     List<Notice> notices = new ArrayList<>(run.allNotices());
+    notices.addAll(TankComparisons.of(plan, request.stage(), run, site, set));
     PlanEstimate estimate;
     if (request.stage() == Stage.LOOP) {
       estimate = PlanEstimate.whole(run, VerdictModel.verdicts(plan, run, site, set), working);

@@ -58,7 +58,7 @@ class SampleRequestsTest {
               files
                   .map(file -> file.getFileName().toString())
                   .filter(file -> !file.equals("index.csv"))
-                  .map(file -> file.replaceAll("(\\.expected)?\\.[a-z]+$", "")))
+                  .map(file -> file.replaceAll("(\\.expected)?(\\.[a-z]+)+$", "")))
           .allMatch(names::contains);
     }
     assertThat(Sample.all().stream().filter(sample -> sample.body().contains("\"site\"")))
@@ -70,7 +70,7 @@ class SampleRequestsTest {
     return sample.body().isEmpty()
         ? request.request(sample.method(), sample.path())
         : request
-            .contentType("application/json")
+            .contentType(sample.bodyType())
             .body(sample.body().getBytes(StandardCharsets.UTF_8))
             .request(sample.method(), sample.path());
   }

@@ -9,6 +9,7 @@ import org.eclipse.microprofile.openapi.models.media.Schema;
 import org.marshlight.Answer;
 import org.marshlight.CatalogueAnswer;
 import org.marshlight.FormulaAnswer;
+import org.marshlight.WeatherAnswer;
 import org.marshlight.decision.PlanEstimate;
 import org.marshlight.http.catalogues.Catalogue;
 import org.marshlight.http.formulas.FormulaRequest;
@@ -46,6 +47,15 @@ final class Operations {
         .parameters(List.of(Requests.id("formulas")))
         .responses(
             responses.json(schemas.answered(FormulaAnswer.class), 400, 404, 406, 413, 415, 500));
+  }
+
+  /** A weather file read. */
+  void weatherFile(Operation operation) {
+    operation
+        .requestBody(Requests.weatherFile())
+        .parameters(List.of(Requests.hours()))
+        .responses(
+            responses.json(schemas.answered(WeatherAnswer.class), 400, 406, 413, 415, 500, 503));
   }
 
   /** All items of a catalogue. */

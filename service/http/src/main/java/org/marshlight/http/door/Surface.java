@@ -13,9 +13,12 @@ import org.marshlight.http.tables.AnswerCsv;
  * @param methods methods that they answer
  * @param takes media type of a body; empty where none is read
  * @param gives media types of answers, the usual one first
+ * @param mostBytes largest body that is read
  */
-record Surface(Pattern path, List<String> methods, String takes, List<String> gives) {
+public record Surface(
+    Pattern path, List<String> methods, String takes, List<String> gives, int mostBytes) {
 
+  private static final int MEBIBYTE = 1024 * 1024;
   private static final String ID = "[^/]+";
   private static final String BELOW_A_LIST = "^(/v1/[^/]+)/[^/]+/?$";
   private static final String JSON = "application/json";
@@ -34,6 +37,7 @@ record Surface(Pattern path, List<String> methods, String takes, List<String> gi
               AnswerCsv.MEDIA_TYPE,
               HTML),
           of("/v1/formulas/" + ID, List.of("GET", "HEAD", "POST", "OPTIONS"), JSON, JSON),
+          of("/v1/climates/from-weather-file", WORK, "text/plain", JSON).reading(4 * MEBIBYTE),
           of("/v1/(" + CatalogueRoutes.NAMES + ")(/" + ID + ")?", READ, "", JSON),
           of("/report", WORK, FORM, HTML),
           of("/problems", READ, "", HTML),
@@ -44,12 +48,21 @@ record Surface(Pattern path, List<String> methods, String takes, List<String> gi
     return ALL.stream().filter(surface -> surface.path().matcher(path).matches()).findFirst();
   }
 
+  /** Largest body that a path reads, in bytes, whether it is one of ours or not. */
+  public static int mostBytes(String path) {
+    return at(path).map(Surface::mostBytes).orElse(MEBIBYTE);
+  }
+
   /** The path with an id in it, if there is one, told as such. */
   String route(String request) {
     return path.pattern().contains(ID) ? request.replaceFirst(BELOW_A_LIST, "$1/{id}") : request;
   }
 
   private static Surface of(String path, List<String> methods, String takes, String... gives) {
-    return new Surface(Pattern.compile(path + "/?"), methods, takes, List.of(gives));
+    return new Surface(Pattern.compile(path + "/?"), methods, takes, List.of(gives), MEBIBYTE);
+  }
+
+  private Surface reading(int bytes) {
+    return new Surface(path, methods, takes, gives, bytes);
   }
 }
