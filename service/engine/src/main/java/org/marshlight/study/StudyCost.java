@@ -14,19 +14,19 @@ import org.marshlight.contract.Quantity;
  */
 @Meaning("What a study takes: runs of the whole chain, the measure of its time.")
 public record StudyCost(
-    @Quantity(unit = "1", low = 0, high = 1e12, meaning = "Runs of the chain, at the most.")
-        long chainRuns,
-    @Quantity(unit = "1", low = 1, high = 1e12, meaning = "Runs that a study may take.")
-        long mostChainRuns) {
+    @Quantity(unit = "1", low = 0, high = 1e9, meaning = "Runs of the chain, at the most.")
+        int chainRuns,
+    @Quantity(unit = "1", low = 1, high = 1e9, meaning = "Runs that a study may take.")
+        int mostChainRuns) {
 
   /** Runs that a study may take. */
-  static final long MOST = 32_768;
+  static final int MOST = 32_768;
 
   /** Runs that the verdicts of one plan count for beside its own. */
   static final int VERDICTS = 5;
 
   static StudyCost of(long chainRuns) {
-    return new StudyCost(chainRuns, MOST);
+    return new StudyCost(Math.toIntExact(chainRuns), MOST);
   }
 
   /**

@@ -152,11 +152,7 @@ final class Sweep implements PreparedStudy<SweepStudy> {
     }
     SweepStudy study =
         new SweepStudy(
-            cost,
-            points.size(),
-            List.copyOf(swept),
-            List.copyOf(curves),
-            figures.verdicts() ? answers(points) : null);
+            cost, points.size(), List.copyOf(swept), List.copyOf(curves), answers(points));
     return new Studied<>(study, List.of(), notices(points), List.of());
   }
 

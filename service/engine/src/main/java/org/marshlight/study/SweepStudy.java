@@ -14,7 +14,7 @@ import org.marshlight.decision.Verdict;
  * @param points how many points were run
  * @param axes what was swept
  * @param figures each figure
- * @param verdicts each verdict; null unless asked for
+ * @param verdicts each verdict; none unless asked for
  */
 @Meaning(
     "How figures change with one or two numbers of a plan; of two, the second runs through its"
@@ -24,7 +24,7 @@ public record SweepStudy(
     @Quantity(unit = "1", low = 1, high = 500, meaning = "How many points were run.") int points,
     @Meaning("What was swept.") @Size(max = 2) List<Axis> axes,
     @Meaning("Each figure.") @Size(max = 300) List<Curve> figures,
-    @Meaning("Each verdict; null unless asked for.") @Size(max = 40) List<Answers> verdicts) {
+    @Meaning("Each verdict; none unless asked for.") @Size(max = 40) List<Answers> verdicts) {
 
   /**
    * A number that was swept.

@@ -74,7 +74,7 @@ final class Uncertainty implements PreparedStudy<UncertaintyStudy> {
             space.factors().size(),
             draws.withoutAnswer(),
             spreads(draws),
-            figures.verdicts() ? odds(draws) : null);
+            figures.verdicts() ? odds(draws) : List.of());
     return new Studied<>(study, settings.assumptions(), notices(draws), List.of());
   }
 

@@ -15,7 +15,7 @@ import org.marshlight.decision.Verdict;
  * @param uncertainNumbers how many numbers were drawn in each
  * @param drawsWithoutAnswer draws whose numbers are not possible together
  * @param figures each figure
- * @param verdicts each verdict; null unless asked for
+ * @param verdicts each verdict; none unless asked for
  */
 @Meaning("How sure the figures of a plan are.")
 public record UncertaintyStudy(
@@ -31,7 +31,7 @@ public record UncertaintyStudy(
             meaning = "Draws whose numbers are not possible together; they are left out.")
         int drawsWithoutAnswer,
     @Meaning("Each figure.") @Size(max = 300) List<FigureSpread> figures,
-    @Meaning("Each verdict; null unless asked for.") @Size(max = 40) List<VerdictOdds> verdicts) {
+    @Meaning("Each verdict; none unless asked for.") @Size(max = 40) List<VerdictOdds> verdicts) {
 
   /**
    * How one figure spreads.
