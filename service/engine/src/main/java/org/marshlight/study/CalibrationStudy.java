@@ -62,8 +62,10 @@ public record CalibrationStudy(
    * @param meaning what it is
    * @param value fitted value
    * @param before value before
-   * @param low lower end of its interval of 95 percent; null if it is not told
-   * @param high upper end of its interval of 95 percent; null if it is not told
+   * @param low lower end of its interval of 95 percent, cut at what it may be; null if it is not
+   *     told
+   * @param high upper end of its interval of 95 percent, cut at what it may be; null if it is not
+   *     told
    * @param told how much the readings say of it
    */
   @Meaning("A fitted coefficient.")
@@ -79,13 +81,15 @@ public record CalibrationStudy(
               unit = Quantity.UNIT_BESIDE,
               low = -1e15,
               high = 1e15,
-              meaning = "Lower end of its interval of 95 percent; null if it is not told.")
+              meaning =
+                  "Lower end of its interval of 95 percent, cut at what it may be; null if it is not told.")
           Double low,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
               low = -1e15,
               high = 1e15,
-              meaning = "Upper end of its interval of 95 percent; null if it is not told.")
+              meaning =
+                  "Upper end of its interval of 95 percent, cut at what it may be; null if it is not told.")
           Double high,
       @Meaning("How much the readings say of it.") Told told) {}
 

@@ -260,7 +260,7 @@ final class Sizing implements PreparedStudy<SizingStudy> {
                 "best",
                 target.best(),
                 "unit",
-                target.unit()));
+                target.unit().equals("1") ? "" : " " + target.unit()));
       }
     }
     if (reasons.isEmpty()) {

@@ -96,8 +96,8 @@ final class TankFit {
               row.note(),
               fit.parameters()[i],
               base.set().value(row.id()),
-              finite ? (Double) (fit.parameters()[i] - half) : null,
-              finite ? (Double) (fit.parameters()[i] + half) : null,
+              finite ? (Double) Math.max(row.least(), fit.parameters()[i] - half) : null,
+              finite ? (Double) Math.min(row.most(), fit.parameters()[i] + half) : null,
               told));
     }
     return List.copyOf(fitted);
