@@ -46,6 +46,7 @@ public final class Quantiles {
    * @param least lower end
    * @param mode most likely value, between the ends
    * @param most upper end, above the lower
+   * @return the value; NaN if the three are out of order
    */
   @Formula(
       id = "statistics.triangular-quantile",
@@ -61,6 +62,9 @@ public final class Quantiles {
       @Argument(symbol = "a", unit = "1", low = -1e15, high = 1e15) double least,
       @Argument(symbol = "c", unit = "1", low = -1e15, high = 1e15) double mode,
       @Argument(symbol = "b", unit = "1", low = -1e15, high = 1e15) double most) {
+    if (!inOrder(least, mode, most)) {
+      return Double.NaN;
+    }
     double width = most - least;
     return p * width <= mode - least
         ? least + FastMath.sqrt(p * width * (mode - least))
@@ -74,6 +78,7 @@ public final class Quantiles {
    * @param least lower end
    * @param mode most likely value, between the ends
    * @param most upper end, above the lower
+   * @return the value; NaN if the three are out of order
    */
   @Formula(
       id = "statistics.pert-quantile",
@@ -87,6 +92,9 @@ public final class Quantiles {
       @Argument(symbol = "a", unit = "1", low = -1e15, high = 1e15) double least,
       @Argument(symbol = "c", unit = "1", low = -1e15, high = 1e15) double mode,
       @Argument(symbol = "b", unit = "1", low = -1e15, high = 1e15) double most) {
+    if (!inOrder(least, mode, most)) {
+      return Double.NaN;
+    }
     double width = most - least;
     BetaDistribution beta =
         new BetaDistribution(
@@ -95,6 +103,11 @@ public final class Quantiles {
             1 + PERT_WEIGHT * (most - mode) / width,
             BETA_ACCURACY);
     return least + width * beta.inverseCumulativeProbability(p);
+  }
+
+  /** Whether a mode lies between two ends that differ. */
+  private static boolean inOrder(double least, double mode, double most) {
+    return least < most && least <= mode && mode <= most;
   }
 
   /**
