@@ -8,7 +8,6 @@ import java.util.TreeMap;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Nearest;
 import org.marshlight.contract.Pointer;
-import org.marshlight.contract.Sentences;
 import org.marshlight.evidence.CoefficientBook;
 import org.marshlight.evidence.CoefficientRow;
 import org.marshlight.evidence.CoefficientSet;
@@ -66,35 +65,28 @@ public final class PlanCheck {
           String pointer = Pointer.child("/coefficients", id);
           CoefficientRow row = book.find(id).orElse(null);
           if (row == null) {
-            List<String> ids = book.rows().stream().map(CoefficientRow::id).toList();
-            faults.add(
-                Fault.of(
-                    "loop.unknown-coefficient",
-                    pointer,
-                    id,
-                    "an id of /v1/coefficients",
-                    "nearest",
-                    Nearest.to(id, ids).orElse("")));
+            faults.add(unknownCoefficient(pointer, id));
           } else if (value == null || !(value >= row.least() && value <= row.most())) {
             faults.add(
-                Fault.of(
-                    "loop.out-of-range",
-                    pointer,
-                    value,
-                    Sentences.number(row.least())
-                        + " to "
-                        + Sentences.number(row.most())
-                        + " "
-                        + row.unit(),
-                    "field",
-                    id,
-                    "low",
-                    row.least(),
-                    "high",
-                    row.most(),
-                    "unit",
-                    row.unit()));
+                RecordCheck.outOfRange(pointer, value, id, row.least(), row.most(), row.unit()));
           }
         });
+  }
+
+  /**
+   * An id that no coefficient has.
+   *
+   * @param pointer where it stands
+   * @param id the id
+   */
+  public static Fault unknownCoefficient(String pointer, String id) {
+    List<String> ids = CoefficientBook.standard().rows().stream().map(CoefficientRow::id).toList();
+    return Fault.of(
+        "loop.unknown-coefficient",
+        pointer,
+        id,
+        "an id of /v1/coefficients",
+        "nearest",
+        Nearest.to(id, ids).orElse(""));
   }
 }

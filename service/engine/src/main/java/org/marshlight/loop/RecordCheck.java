@@ -89,23 +89,35 @@ public final class RecordCheck {
       String index = lastName(pointer);
       value = index.chars().allMatch(Character::isDigit) ? list.get(Integer.parseInt(index)) : null;
     }
+    return outOfRange(
+        pointer, value, lastName(pointer), quantity.low(), quantity.high(), quantity.unit());
+  }
+
+  /**
+   * A number that lies outside of what its field may hold.
+   *
+   * @param pointer where it stands
+   * @param rejected the number; null if there is none
+   * @param field what it is called
+   * @param low least legal value
+   * @param high greatest legal value
+   * @param unit UCUM code of all three
+   */
+  public static Fault outOfRange(
+      String pointer, Object rejected, String field, double low, double high, String unit) {
     return Fault.of(
         "loop.out-of-range",
         pointer,
-        value,
-        Sentences.number(quantity.low())
-            + " to "
-            + Sentences.number(quantity.high())
-            + " "
-            + quantity.unit(),
+        rejected,
+        Sentences.number(low) + " to " + Sentences.number(high) + " " + unit,
         "field",
-        lastName(pointer),
+        field,
         "low",
-        quantity.low(),
+        low,
         "high",
-        quantity.high(),
+        high,
         "unit",
-        quantity.unit());
+        unit);
   }
 
   /** Walks the records of the plan for texts that must be ids of a catalogue. */

@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Faults;
-import org.marshlight.contract.Nearest;
 import org.marshlight.contract.Notice;
 import org.marshlight.contract.Pointer;
 import org.marshlight.contract.RecordShape;
@@ -90,17 +89,11 @@ final class Calibration implements PreparedStudy<CalibrationStudy> {
     Set<String> seen = new LinkedHashSet<>();
     for (int i = 0; ids != null && i < ids.size(); i++) {
       CoefficientRow row = CoefficientBook.standard().find(ids.get(i)).orElse(null);
-      if (row == null || !seen.add(ids.get(i))) {
-        List<String> known =
-            CoefficientBook.standard().rows().stream().map(CoefficientRow::id).toList();
-        faults.add(
-            Fault.of(
-                row == null ? "loop.unknown-coefficient" : "study.fitted-twice",
-                Pointer.child("/fit", i),
-                ids.get(i),
-                "an id of /v1/coefficients, once",
-                "nearest",
-                Nearest.to(ids.get(i), known).orElse("")));
+      String at = Pointer.child("/fit", i);
+      if (row == null) {
+        faults.add(PlanCheck.unknownCoefficient(at, ids.get(i)));
+      } else if (!seen.add(ids.get(i))) {
+        faults.add(Fault.of("study.fitted-twice", at, ids.get(i), "another coefficient"));
       } else {
         rows.add(row);
       }

@@ -105,7 +105,8 @@ final class Sensitivity implements PreparedStudy<SensitivityStudy> {
             told,
             without,
             List.copyOf(indices));
-    return new Studied<>(study, settings.assumptions(), notices(without), List.of());
+    List<Notice> notices = DrawNotices.of(request.climate(), without, request.points());
+    return new Studied<>(study, settings.assumptions(), notices, List.of());
   }
 
   /**
@@ -172,22 +173,5 @@ final class Sensitivity implements PreparedStudy<SensitivityStudy> {
       without += missing ? 1 : 0;
     }
     return without;
-  }
-
-  private List<Notice> notices(int without) {
-    List<Notice> notices = new ArrayList<>();
-    if (settings.request().climate() == null) {
-      notices.add(Notice.of("study.climate-certain"));
-    }
-    if (without > 0) {
-      notices.add(
-          Notice.of(
-              "study.draws-without-answer",
-              "draws",
-              without,
-              "percent",
-              100.0 * without / settings.request().points()));
-    }
-    return notices;
   }
 }

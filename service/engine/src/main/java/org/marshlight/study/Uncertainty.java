@@ -75,7 +75,9 @@ final class Uncertainty implements PreparedStudy<UncertaintyStudy> {
             draws.withoutAnswer(),
             spreads(draws),
             figures.verdicts() ? odds(draws) : List.of());
-    return new Studied<>(study, settings.assumptions(), notices(draws), List.of());
+    List<Notice> notices =
+        DrawNotices.of(request.climate(), draws.withoutAnswer(), request.draws());
+    return new Studied<>(study, settings.assumptions(), notices, List.of());
   }
 
   private List<UncertaintyStudy.FigureSpread> spreads(Draws draws) {
@@ -129,22 +131,5 @@ final class Uncertainty implements PreparedStudy<UncertaintyStudy> {
     return answers.isEmpty()
         ? 0
         : (double) answers.stream().filter(sought::equals).count() / answers.size();
-  }
-
-  private List<Notice> notices(Draws draws) {
-    List<Notice> notices = new ArrayList<>();
-    if (settings.request().climate() == null) {
-      notices.add(Notice.of("study.climate-certain"));
-    }
-    if (draws.withoutAnswer() > 0) {
-      notices.add(
-          Notice.of(
-              "study.draws-without-answer",
-              "draws",
-              draws.withoutAnswer(),
-              "percent",
-              100.0 * draws.withoutAnswer() / draws.each().size()));
-    }
-    return notices;
   }
 }

@@ -7,6 +7,7 @@ import org.marshlight.evidence.CoefficientBook;
 import org.marshlight.evidence.Distribution;
 import org.marshlight.loop.Plan;
 import org.marshlight.loop.PlanField;
+import org.marshlight.loop.RecordCheck;
 import org.marshlight.statistics.Spread;
 import org.marshlight.statistics.SpreadFit;
 
@@ -73,23 +74,8 @@ final class VariedFactor {
   static void within(double value, PlanField field, String at, List<Fault> faults) {
     if (!(value >= field.low() && value <= field.high())) {
       faults.add(
-          Fault.of(
-              "loop.out-of-range",
-              at,
-              value,
-              Sentences.number(field.low())
-                  + " to "
-                  + Sentences.number(field.high())
-                  + " "
-                  + field.unit(),
-              "field",
-              field.pointer(),
-              "low",
-              field.low(),
-              "high",
-              field.high(),
-              "unit",
-              field.unit()));
+          RecordCheck.outOfRange(
+              at, value, field.pointer(), field.low(), field.high(), field.unit()));
     }
   }
 }
