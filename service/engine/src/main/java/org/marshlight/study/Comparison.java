@@ -2,8 +2,10 @@ package org.marshlight.study;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.marshlight.contract.Fault;
@@ -13,7 +15,6 @@ import org.marshlight.contract.Notice;
 import org.marshlight.contract.Pointer;
 import org.marshlight.decision.Reason;
 import org.marshlight.decision.Verdict;
-import org.marshlight.decision.Verdict.Component;
 import org.marshlight.loop.PlanCheck;
 import org.marshlight.loop.Stage;
 
@@ -144,9 +145,11 @@ final class Comparison implements PreparedStudy<ComparisonStudy> {
 
   private ComparisonStudy.ComparedVariant changed(String name, Outcome outcome) {
     List<ComparisonStudy.ChangedVerdict> changed = new ArrayList<>();
-    for (Component component : Component.values()) {
-      Verdict before = find(base.outcome(), component);
-      Verdict after = find(outcome, component);
+    Set<Judged> all = new LinkedHashSet<>(Judged.answers(base.outcome().verdicts()).keySet());
+    all.addAll(Judged.answers(outcome.verdicts()).keySet());
+    for (Judged judged : all) {
+      Verdict before = find(base.outcome(), judged);
+      Verdict after = find(outcome, judged);
       List<String> gained = beyond(codes(after), codes(before));
       List<String> lost = beyond(codes(before), codes(after));
       boolean same =
@@ -154,7 +157,8 @@ final class Comparison implements PreparedStudy<ComparisonStudy> {
       if (!same || !gained.isEmpty() || !lost.isEmpty()) {
         changed.add(
             new ComparisonStudy.ChangedVerdict(
-                component,
+                judged.component(),
+                judged.bed(),
                 before == null ? null : before.answer(),
                 after == null ? null : after.answer(),
                 gained,
@@ -168,9 +172,9 @@ final class Comparison implements PreparedStudy<ComparisonStudy> {
         name, List.copyOf(changed), beyond(others, own), beyond(own, others));
   }
 
-  private static Verdict find(Outcome outcome, Component component) {
+  private static Verdict find(Outcome outcome, Judged judged) {
     return outcome.verdicts().stream()
-        .filter(verdict -> verdict.component() == component)
+        .filter(verdict -> Judged.of(verdict).equals(judged))
         .findFirst()
         .orElse(null);
   }

@@ -82,6 +82,7 @@ public record ComparisonStudy(
    * A verdict that changes.
    *
    * @param component the part judged
+   * @param bed name of the bed, for one of several beds; null otherwise
    * @param base the verdict on the plan; null if it has no such part
    * @param variant the verdict on the variant; null if it has no such part
    * @param reasonsGained codes of reasons and conditions that the plan did not have
@@ -91,6 +92,8 @@ public record ComparisonStudy(
   @Meaning("A verdict that changes.")
   public record ChangedVerdict(
       @Meaning("The part judged.") Verdict.Component component,
+      @Meaning("Name of the bed, for one of several beds; null otherwise.") @Size(max = 20)
+          String bed,
       @Meaning("The verdict on the plan; null if it has no such part.") Verdict.Worth base,
       @Meaning("The verdict on the variant; null if it has no such part.") Verdict.Worth variant,
       @Meaning("Codes of reasons and conditions that the plan did not have.") @Size(max = 100)

@@ -3,7 +3,6 @@ package org.marshlight.study;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import org.marshlight.decision.Verdict.Component;
 import org.marshlight.decision.Verdict.Worth;
 import org.marshlight.statistics.SobolPoints;
 
@@ -22,7 +21,7 @@ record Draws(double[][] points, List<Draw> each) {
    * @param verdicts each verdict
    * @param answered whether the numbers drawn have an answer together
    */
-  record Draw(double[] values, Map<Component, Worth> verdicts, boolean answered) {}
+  record Draw(double[] values, Map<Judged, Worth> verdicts, boolean answered) {}
 
   /**
    * Makes draws.
@@ -52,8 +51,8 @@ record Draws(double[][] points, List<Draw> each) {
       Arrays.fill(none, Double.NaN);
       return new Draw(none, Map.of(), false);
     }
-    Map<Component, Worth> verdicts =
-        figures.verdicts() ? VerdictList.byComponent(outcome.verdicts()) : Map.of();
+    Map<Judged, Worth> verdicts =
+        figures.verdicts() ? Judged.answers(outcome.verdicts()) : Map.of();
     return new Draw(figures.values(outcome), verdicts, true);
   }
 

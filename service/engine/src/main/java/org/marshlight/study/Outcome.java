@@ -23,6 +23,7 @@ final class Outcome {
   private final PreparedSite site;
   private final LoopRun run;
   private PlanEstimate whole;
+  private List<Verdict> verdicts;
 
   private Outcome(Plan plan, CoefficientSet set, PreparedSite site, LoopRun run) {
     this.plan = plan;
@@ -74,12 +75,15 @@ final class Outcome {
   /** All figures with verdicts. */
   PlanEstimate estimate() {
     if (whole == null) {
-      whole = PlanEstimate.whole(run, VerdictModel.verdicts(plan, run, site, set), null);
+      whole = PlanEstimate.whole(run, verdicts(), null);
     }
     return whole;
   }
 
   List<Verdict> verdicts() {
-    return estimate().verdicts();
+    if (verdicts == null) {
+      verdicts = whole == null ? VerdictModel.verdicts(plan, run, site, set) : whole.verdicts();
+    }
+    return verdicts;
   }
 }

@@ -3,8 +3,10 @@ package org.marshlight.study;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Faults;
 import org.marshlight.contract.Months;
@@ -161,7 +163,7 @@ final class Sweep implements PreparedStudy<SweepStudy> {
       Outcome outcome = base.run(plan);
       return new Point(
           figures.values(outcome),
-          figures.verdicts() ? VerdictList.byComponent(outcome.verdicts()) : Map.of(),
+          figures.verdicts() ? Judged.answers(outcome.verdicts()) : Map.of(),
           true);
     } catch (Faults unanswered) {
       double[] none = new double[figures.list().size()];
@@ -171,13 +173,15 @@ final class Sweep implements PreparedStudy<SweepStudy> {
   }
 
   private List<SweepStudy.Answers> answers(List<Point> points) {
+    Set<Judged> all = new LinkedHashSet<>();
+    points.forEach(point -> all.addAll(point.verdicts().keySet()));
     List<SweepStudy.Answers> answers = new ArrayList<>();
-    for (Verdict.Component component : Verdict.Component.values()) {
+    for (Judged judged : all) {
       List<Verdict.Worth> each = new ArrayList<>();
-      points.forEach(point -> each.add(point.verdicts().get(component)));
-      if (each.stream().anyMatch(answer -> answer != null)) {
-        answers.add(new SweepStudy.Answers(component, Collections.unmodifiableList(each)));
-      }
+      points.forEach(point -> each.add(point.verdicts().get(judged)));
+      answers.add(
+          new SweepStudy.Answers(
+              judged.component(), judged.bed(), Collections.unmodifiableList(each)));
     }
     return List.copyOf(answers);
   }
@@ -190,6 +194,5 @@ final class Sweep implements PreparedStudy<SweepStudy> {
   }
 
   /** What one point came to. */
-  private record Point(
-      double[] values, Map<Verdict.Component, Verdict.Worth> verdicts, boolean answered) {}
+  private record Point(double[] values, Map<Judged, Verdict.Worth> verdicts, boolean answered) {}
 }

@@ -70,11 +70,14 @@ public record SweepStudy(
    * A verdict at each point.
    *
    * @param component the part judged
+   * @param bed name of the bed, for one of several beds; null otherwise
    * @param answers the answer at each point; null where the part is not there
    */
   @Meaning("A verdict at each point.")
   public record Answers(
       @Meaning("The part judged.") Verdict.Component component,
+      @Meaning("Name of the bed, for one of several beds; null otherwise.") @Size(max = 20)
+          String bed,
       @Meaning("The answer at each point; null where the part is not there.") @Size(max = 500)
           List<Verdict.Worth> answers) {}
 }

@@ -109,15 +109,17 @@ final class Uncertainty implements PreparedStudy<UncertaintyStudy> {
   private List<UncertaintyStudy.VerdictOdds> odds(Draws draws) {
     List<UncertaintyStudy.VerdictOdds> odds = new ArrayList<>();
     for (Verdict verdict : base.outcome().verdicts()) {
+      Judged judged = Judged.of(verdict);
       List<Worth> answers =
           draws.each().stream()
-              .map(draw -> draw.verdicts().get(verdict.component()))
+              .map(draw -> draw.verdicts().get(judged))
               .filter(answer -> answer != null)
               .toList();
       double yes = share(answers, Worth.YES);
       odds.add(
           new UncertaintyStudy.VerdictOdds(
-              verdict.component(),
+              judged.component(),
+              judged.bed(),
               verdict.answer(),
               yes,
               answers.isEmpty() ? 0 : Math.sqrt(yes * (1 - yes) / answers.size()),

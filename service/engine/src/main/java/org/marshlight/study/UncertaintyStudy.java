@@ -74,6 +74,7 @@ public record UncertaintyStudy(
    * How sure one verdict is.
    *
    * @param component the part judged
+   * @param bed name of the bed, for one of several beds; null otherwise
    * @param central the verdict on the plan as it is
    * @param yesFraction share of the draws that say yes
    * @param yesError standard error of that share
@@ -83,6 +84,8 @@ public record UncertaintyStudy(
   @Meaning("How sure one verdict is.")
   public record VerdictOdds(
       @Meaning("The part judged.") Verdict.Component component,
+      @Meaning("Name of the bed, for one of several beds; null otherwise.") @Size(max = 20)
+          String bed,
       @Meaning("The verdict on the plan as it is.") Verdict.Worth central,
       @Quantity(unit = "1", low = 0, high = 1, meaning = "Share of the draws that say yes.")
           double yesFraction,

@@ -3,6 +3,9 @@ package org.marshlight.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -28,6 +31,15 @@ class HeadlineTest {
       boolean months = headline.group() == Headline.Group.MONTHLY;
       boolean reduced = headline.of() != Figure.Reduction.VALUE;
       assertThat(field.monthly()).as(headline.name()).isEqualTo(months || reduced);
+    }
+  }
+
+  @Test
+  void theMethodPageListsEveryHeadline() throws IOException {
+    String page =
+        Files.readString(Path.of(System.getProperty("repository"), "docs/methods/studies.md"));
+    for (Headline headline : Headline.all()) {
+      assertThat(page).contains("`" + headline.name()).contains("`" + headline.pointer() + "`");
     }
   }
 

@@ -65,7 +65,8 @@ final class SweepTable {
 
   private void verdicts(SweepStudy study) throws IOException {
     for (SweepStudy.Answers verdict : study.verdicts()) {
-      String id = "verdicts." + WireName.of(verdict.component());
+      String bed = verdict.bed() == null ? "" : "." + verdict.bed();
+      String id = "verdicts." + WireName.of(verdict.component()) + bed;
       for (int point = 0; point < study.points(); point++) {
         Verdict.Worth worth = verdict.answers().get(point);
         row(id, point, null, "", worth == null ? "" : WireName.of(worth));
