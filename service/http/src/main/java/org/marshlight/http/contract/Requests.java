@@ -71,6 +71,14 @@ final class Requests {
         .schema(OASFactory.createSchema().addType(SchemaType.BOOLEAN).defaultValue(usual));
   }
 
+  static Parameter costOnly() {
+    return OASFactory.createParameter()
+        .name("costOnly")
+        .in(Parameter.In.QUERY)
+        .description("Whether only the cost is told and nothing is run. If not given: false.")
+        .schema(OASFactory.createSchema().addType(SchemaType.BOOLEAN).defaultValue(false));
+  }
+
   static Parameter id(String catalogue) {
     return OASFactory.createParameter()
         .name("id")

@@ -22,6 +22,7 @@ public record Surface(
   private static final String ID = "[^/]+";
   private static final String BELOW_A_LIST = "^(/v1/[^/]+)/[^/]+/?$";
   private static final String JSON = "application/json";
+  private static final String LINES = "application/x-ndjson";
   private static final String HTML = "text/html";
   private static final String FORM = "application/x-www-form-urlencoded";
   private static final List<String> READ = List.of("GET", "HEAD", "OPTIONS");
@@ -36,6 +37,13 @@ public record Surface(
               JSON,
               AnswerCsv.MEDIA_TYPE,
               HTML),
+          of(
+              "/v1/studies/(uncertainty|sensitivity|sizing|comparison|calibration)",
+              WORK,
+              JSON,
+              JSON,
+              LINES),
+          of("/v1/studies/sweep", WORK, JSON, JSON, LINES, AnswerCsv.MEDIA_TYPE),
           of("/v1/formulas/" + ID, List.of("GET", "HEAD", "POST", "OPTIONS"), JSON, JSON),
           of("/v1/climates/from-weather-file", WORK, "text/plain", JSON).reading(4 * MEBIBYTE),
           of("/v1/(" + CatalogueRoutes.NAMES + ")(/" + ID + ")?", READ, "", JSON),

@@ -61,7 +61,8 @@ public class StandingHeaders {
     context.next();
   }
 
-  private static String ids(List<Caution> cautions) {
+  /** What the header says of some cautions. */
+  public static String ids(List<Caution> cautions) {
     return cautions.stream().map(Caution::id).collect(Collectors.joining(", "));
   }
 
