@@ -25,6 +25,7 @@ final class Outcome {
   private final LoopRun run;
   private final TankYears tanks;
   private PlanEstimate whole;
+  private List<Verdict> verdicts;
 
   private Outcome(Plan plan, CoefficientSet set, PreparedSite site, LoopRun run, TankYears tanks) {
     this.plan = plan;
@@ -67,6 +68,7 @@ final class Outcome {
       case "crop" -> run.crop() == null ? null : run.crop().estimate();
       case "ethanol" -> run.ethanol() == null ? null : run.ethanol().estimate();
       case "compost" -> run.compost() == null ? null : run.compost().estimate();
+      case "verdicts" -> verdicts();
       default ->
           RecordShape.of(PlanEstimate.class)
               .field(name)
@@ -83,7 +85,12 @@ final class Outcome {
     return whole;
   }
 
+  /** The verdicts, without what else is decided of the plan. */
   List<Verdict> verdicts() {
-    return estimate().verdicts();
+    if (verdicts == null) {
+      verdicts =
+          whole == null ? VerdictModel.verdicts(plan, run, site, set, tanks) : whole.verdicts();
+    }
+    return verdicts;
   }
 }
