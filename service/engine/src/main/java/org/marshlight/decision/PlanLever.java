@@ -5,7 +5,6 @@ import static org.marshlight.contract.RecordShape.changed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleFunction;
-import org.marshlight.decision.BreakEvenRequest.Lever;
 import org.marshlight.economy.CapitalDesign;
 import org.marshlight.economy.MoneyDesign;
 import org.marshlight.evidence.CoefficientSet;
