@@ -18,7 +18,7 @@ import org.marshlight.feed.Waste;
 final class Digestion {
 
   private static final int MOST_CYCLES = 200;
-  private static final double PERIODIC = 1e-11;
+  private static final double PERIODIC = 1e-10;
   private static final double WATER_KG_M3 = 1000;
 
   /** Dry mass of acid for each kg of its COD: acetic acid. */
@@ -230,10 +230,16 @@ final class Digestion {
     return monthly;
   }
 
-  /** Runs periods until one ends as it began, and returns the last. */
+  /**
+   * Runs periods until one ends as it began, and returns the last. What solids are left from one
+   * desludging to the next comes near its limit as a geometric series: after every two periods it
+   * is put where the series leads (Aitken).
+   */
   DigestionYear periodic() {
     DigestionYear result = null;
+    PeriodicLimit limit = new PeriodicLimit(2 * lumps.count + 1);
     for (int cycle = 1; cycle <= MOST_CYCLES; cycle++) {
+      takeSolids(limit.next(solids()));
       double before = heldCod();
       Matter start = held();
       result = new DigestionYear(years);
@@ -249,6 +255,20 @@ final class Digestion {
     }
     average(result);
     return result;
+  }
+
+  private double[] solids() {
+    double[] state = new double[2 * lumps.count + 1];
+    System.arraycopy(sludgeDegradable, 0, state, 0, lumps.count);
+    System.arraycopy(sludgeInert, 0, state, lumps.count, lumps.count);
+    state[2 * lumps.count] = sludgeFixed;
+    return state;
+  }
+
+  private void takeSolids(double[] state) {
+    System.arraycopy(state, 0, sludgeDegradable, 0, lumps.count);
+    System.arraycopy(state, lumps.count, sludgeInert, 0, lumps.count);
+    sludgeFixed = state[2 * lumps.count];
   }
 
   private void runYear(int year, DigestionYear result) {
@@ -270,6 +290,7 @@ final class Digestion {
     double settling = settlingShare(month, sludge);
     if (settling < 1) {
       result.filledDays++;
+      result.workableDays = Math.min(result.workableDays, daysSinceDesludging(year, day));
     }
     double liquorM3 = Math.max((1 - coefficients.sludgeFill()) * volumeM3, volumeM3 - sludge);
     feed(month, settling);
@@ -336,6 +357,13 @@ final class Digestion {
     result.ammoniumKgM3[month] += dissolved.ammoniumNitrogen / liquorM3 / Months.days(month);
     result.acidOverCapacity[month] = Math.max(result.acidOverCapacity[month], crowding);
     return methane;
+  }
+
+  private int daysSinceDesludging(int year, int day) {
+    int period = years * Months.DAYS_PER_YEAR;
+    int today = year * Months.DAYS_PER_YEAR + day;
+    int last = (years - 1) * Months.DAYS_PER_YEAR + desludgingDay;
+    return Math.floorMod(today - last - 1, period) + 1;
   }
 
   /** Share of what would settle today that finds room below the greatest fill. */
@@ -503,11 +531,14 @@ final class Digestion {
     result.effluentSulphideCod[month] += leaving.sulphideCod;
   }
 
+  /** Pumps all sludge but the seed, with what is dissolved in its water as in the whole tank's. */
   private void desludge(DigestionYear result) {
     double pumped = 1 - coefficients.seedShare();
     double water = sludgeWaterKg() * pumped;
     Matter solids = sludgeMatter().times(pumped);
-    result.pumpedSludge = solids.plus(Matter.water(water)).times(1.0 / years);
+    dissolved.wash(1 - water / waterKg, leaving);
+    result.pumpedSludge =
+        solids.plus(Matter.water(water)).plus(leaving.matter()).times(1.0 / years);
     for (int lump = 0; lump < lumps.count; lump++) {
       sludgeDegradable[lump] *= 1 - pumped;
       sludgeInert[lump] *= 1 - pumped;

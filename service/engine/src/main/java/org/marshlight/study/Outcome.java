@@ -27,6 +27,7 @@ final class Outcome {
   private final TankYears tanks;
   private Decision decision;
   private PlanEstimate whole;
+  private List<Verdict> verdicts;
 
   private Outcome(Plan plan, CoefficientSet set, PreparedSite site, LoopRun run, TankYears tanks) {
     this.plan = plan;
@@ -69,6 +70,7 @@ final class Outcome {
       case "crop" -> run.crop() == null ? null : run.crop().estimate();
       case "ethanol" -> run.ethanol() == null ? null : run.ethanol().estimate();
       case "compost" -> run.compost() == null ? null : run.compost().estimate();
+      case "verdicts" -> verdicts();
       default ->
           RecordShape.of(PlanEstimate.class)
               .field(name)
@@ -93,7 +95,14 @@ final class Outcome {
     return decision;
   }
 
+  /** The verdicts, without what else is decided of the plan. */
   List<Verdict> verdicts() {
-    return decision().verdicts();
+    if (verdicts == null) {
+      verdicts =
+          decision == null
+              ? VerdictModel.verdicts(plan, run, site, set, tanks)
+              : decision.verdicts();
+    }
+    return verdicts;
   }
 }
