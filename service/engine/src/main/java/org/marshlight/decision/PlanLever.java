@@ -91,7 +91,7 @@ record PlanLever(
           0,
           MOST_FEED_KG,
           false,
-          kg -> changed(plan, "feeds", List.of(new FeedDesign(PlanInstead.SCRAPS, kg, null))));
+          kg -> changed(plan, "feeds", List.of(FeedDesign.of(PlanInstead.SCRAPS, kg))));
     }
     return new PlanLever(
         Lever.FEED,

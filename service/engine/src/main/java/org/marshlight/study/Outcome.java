@@ -4,6 +4,7 @@ import java.util.List;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Faults;
 import org.marshlight.contract.RecordShape;
+import org.marshlight.decision.Decision;
 import org.marshlight.decision.PlanEstimate;
 import org.marshlight.decision.Verdict;
 import org.marshlight.decision.VerdictModel;
@@ -24,6 +25,7 @@ final class Outcome {
   private final PreparedSite site;
   private final LoopRun run;
   private final TankYears tanks;
+  private Decision decision;
   private PlanEstimate whole;
   private List<Verdict> verdicts;
 
@@ -80,16 +82,26 @@ final class Outcome {
   /** All figures with verdicts. */
   PlanEstimate estimate() {
     if (whole == null) {
-      whole = PlanEstimate.whole(run, VerdictModel.decide(plan, run, site, set, tanks), null);
+      whole = PlanEstimate.whole(run, decision(), null);
     }
     return whole;
+  }
+
+  /** What is decided of the plan. */
+  Decision decision() {
+    if (decision == null) {
+      decision = VerdictModel.decide(plan, run, site, set, tanks);
+    }
+    return decision;
   }
 
   /** The verdicts, without what else is decided of the plan. */
   List<Verdict> verdicts() {
     if (verdicts == null) {
       verdicts =
-          whole == null ? VerdictModel.verdicts(plan, run, site, set, tanks) : whole.verdicts();
+          decision == null
+              ? VerdictModel.verdicts(plan, run, site, set, tanks)
+              : decision.verdicts();
     }
     return verdicts;
   }
