@@ -2,8 +2,10 @@ package org.marshlight.study;
 
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.marshlight.contract.Assumption;
 import org.marshlight.contract.Fault;
 import org.marshlight.decision.GreenhouseGasEstimate;
@@ -27,6 +29,8 @@ record DrawSpace(BaseRun base, List<Factor> factors) {
 
   private static final double PERCENT = 100;
 
+  private static final String ELECTRICITY = "electricity";
+
   /**
    * Every coefficient that a plan uses and did not set itself, and what is stated beside.
    *
@@ -42,7 +46,7 @@ record DrawSpace(BaseRun base, List<Factor> factors) {
     addRead(base.outcome().run().assumptions(), factors);
     if (whole) {
       addRead(base.outcome().decision().assumptions(), factors);
-      addDisplacedFuel(base, factors);
+      addFuels(base, factors);
     }
     for (int i = 0; i < vary.size(); i++) {
       Factor factor = VariedFactor.of(vary.get(i), base.plan(), "/vary/" + i, faults);
@@ -64,15 +68,23 @@ record DrawSpace(BaseRun base, List<Factor> factors) {
     }
   }
 
-  /** Decisions read the row of the one fuel that the gas takes the place of. */
-  private static void addDisplacedFuel(BaseRun base, Map<String, Factor> factors) {
+  /**
+   * Decisions read the rows of the fuel that the gas takes the place of and, where there is a
+   * still, of what drives it.
+   */
+  private static void addFuels(BaseRun base, Map<String, Factor> factors) {
+    Set<String> fuels = new LinkedHashSet<>();
     GreenhouseGasEstimate gases = base.outcome().decision().greenhouseGas();
-    if (gases == null) {
-      return;
+    if (gases != null) {
+      fuels.add(gases.displacedFuel());
     }
-    String fuel = "fuels." + gases.displacedFuel() + ".";
+    if (base.outcome().run().ethanol() != null) {
+      fuels.add(base.outcome().run().ethanol().estimate().heat().source());
+      fuels.add(ELECTRICITY);
+    }
     for (CoefficientRow row : CoefficientBook.standard().rows()) {
-      if (row.id().startsWith(fuel) && !base.set().isOverridden(row.id())) {
+      boolean read = fuels.stream().anyMatch(fuel -> row.id().startsWith("fuels." + fuel + "."));
+      if (read && !base.set().isOverridden(row.id())) {
         add(row, factors);
       }
     }
