@@ -14,15 +14,17 @@ import org.marshlight.evidence.CoefficientRow;
 import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.evidence.Distribution;
 import org.marshlight.loop.Plan;
+import org.marshlight.loop.Stage;
 import org.marshlight.statistics.Spread;
 
 /**
  * The uncertain numbers of a study, one coordinate each.
  *
  * @param base the plan as it is
+ * @param stage as far as which plans are run
  * @param factors the uncertain numbers
  */
-record DrawSpace(BaseRun base, List<Factor> factors) {
+record DrawSpace(BaseRun base, Stage stage, List<Factor> factors) {
 
   /** Departures of the climate beyond this many standard deviations are left out. */
   private static final double REACH = 4;
@@ -32,19 +34,21 @@ record DrawSpace(BaseRun base, List<Factor> factors) {
   private static final String ELECTRICITY = "electricity";
 
   /**
-   * Every coefficient that a plan uses and did not set itself, and what is stated beside.
+   * Every coefficient that a plan uses for some figures and did not set itself, and what is stated
+   * beside.
    *
    * @param base the plan as it is
-   * @param whole whether coefficients on which decisions rest count too
+   * @param figures what is followed
    * @param vary stated ranges, filled
    * @param climate stated uncertainty of the climate; null if it is certain
    * @param faults receives what makes no sense
    */
   static DrawSpace of(
-      BaseRun base, boolean whole, List<Varied> vary, ClimateSpread climate, List<Fault> faults) {
+      BaseRun base, Figures figures, List<Varied> vary, ClimateSpread climate, List<Fault> faults) {
     Map<String, Factor> factors = new LinkedHashMap<>();
-    addRead(base.outcome().run().assumptions(), factors);
-    if (whole) {
+    Extent extent = Extent.of(base, figures);
+    addRead(extent.outcome().run().assumptions(), factors);
+    if (figures.whole()) {
       addRead(base.outcome().decision().assumptions(), factors);
       addFuels(base, factors);
     }
@@ -57,7 +61,7 @@ record DrawSpace(BaseRun base, List<Factor> factors) {
     if (climate != null) {
       addClimate(climate, base.plan(), factors, faults);
     }
-    return new DrawSpace(base, List.copyOf(factors.values()));
+    return new DrawSpace(base, extent.stage(), List.copyOf(factors.values()));
   }
 
   private static void addRead(List<Assumption> assumptions, Map<String, Factor> factors) {
@@ -125,7 +129,7 @@ record DrawSpace(BaseRun base, List<Factor> factors) {
 
   /** The same space with some of its coordinates alone. */
   DrawSpace only(List<Factor> kept) {
-    return new DrawSpace(base, List.copyOf(kept));
+    return new DrawSpace(base, stage, List.copyOf(kept));
   }
 
   /** The place of a number among the coordinates; -1 if it is none of them. */
@@ -164,6 +168,6 @@ record DrawSpace(BaseRun base, List<Factor> factors) {
     }
     CoefficientSet set =
         base.set().drawn(Arrays.copyOf(ordinals, count), Arrays.copyOf(drawn, count));
-    return PossibleRun.of(sites, plan, set);
+    return PossibleRun.of(sites, plan, set, stage);
   }
 }
