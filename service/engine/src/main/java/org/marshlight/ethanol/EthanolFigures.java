@@ -1,6 +1,7 @@
 package org.marshlight.ethanol;
 
 import java.util.OptionalDouble;
+import org.marshlight.digester.MethaneKinetics;
 import org.marshlight.evidence.Catalogues;
 import org.marshlight.feed.Matter;
 import org.marshlight.feed.Stoichiometry;
@@ -188,7 +189,7 @@ final class EthanolFigures {
     double methane = Stoichiometry.methaneOfCodNm3(organs.codKg() * c.methaneShare());
     return new EthanolEstimate.Instead(
         methane,
-        methane * c.methaneKWhNm3(),
+        MethaneKinetics.methaneEnergyKWh(methane),
         organs.totalSolidsKg() * (1 - c.compostDryLoss()),
         organs.nitrogenKg() * (1 - c.compostNitrogenLoss()),
         organs.phosphorusKg(),

@@ -183,13 +183,13 @@ final class Chain {
 
   private EthanolOutcome still(Harvest harvest) {
     return EthanolModel.run(
-        plan.fuel(), plan.still(), harvest, set, plan.humanOrigin(), receivers.stillage());
+        plan.fuel(), plan.still(), harvest, set, plan.harvestOfHumanOrigin(), receivers.stillage());
   }
 
   private List<Material> materials(
       DigesterOutcome digester, Harvest harvest, EthanolOutcome ethanol) {
     List<Material> materials = new ArrayList<>();
-    boolean human = plan.humanOrigin();
+    boolean human = plan.harvestOfHumanOrigin();
     double unmashed = ethanol == null ? 1 : 1 - plan.fuel().mashedFraction();
     for (Harvest.Lot lot : harvest.lots()) {
       if (receivers.tops().equals(Party.HEAP)) {
@@ -208,10 +208,10 @@ final class Chain {
           GivenStreams.PARTY,
           STILLAGE,
           GivenStreams.stillage(plan.given().stillage(), set),
-          human);
+          plan.given().stillage().ofHumanOrigin());
     }
     if (digester != null && receivers.sludge().equals(Party.HEAP)) {
-      add(materials, Party.TANK, "septic-sludge", digester.sludge(), true);
+      add(materials, Party.TANK, "septic-sludge", digester.sludge(), plan.humanOrigin());
     }
     return List.copyOf(materials);
   }

@@ -124,6 +124,11 @@ record ResolvedPlan(
     return given.effluent() != null || (people != null && people.count() > 0);
   }
 
+  /** Whether the harvest holds what grew on human waste. */
+  boolean harvestOfHumanOrigin() {
+    return given.harvest() == null ? humanOrigin() : given.harvest().ofHumanOrigin();
+  }
+
   boolean toiletOnly() {
     return people != null && people.wastewater() == Wastewater.TOILET_ONLY;
   }

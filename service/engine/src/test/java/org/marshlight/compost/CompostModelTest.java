@@ -115,6 +115,20 @@ class CompostModelTest {
   }
 
   @Test
+  void whatALoopGaveElsewhereIsOfHumanOriginUnlessThePlanSaysNot() {
+    for (String bought : List.of("septic-sludge", "stillage", "bed-tops", "storage-organs")) {
+      assertThat(humanOrigin(new IngredientDesign(bought, 100.0, null))).as(bought).isTrue();
+      assertThat(humanOrigin(new IngredientDesign(bought, 100.0, false))).as(bought).isFalse();
+    }
+    assertThat(humanOrigin(new IngredientDesign("straw", 100.0, null))).isFalse();
+    assertThat(humanOrigin(new IngredientDesign("straw", 100.0, true))).isTrue();
+  }
+
+  private static boolean humanOrigin(IngredientDesign bought) {
+    return Heaps.run(Heaps.design(CompostMethod.BIN, bought)).estimate().hygiene().humanOrigin();
+  }
+
+  @Test
   void coldHumanWasteWantsStorage() {
     CompostEstimate.HygieneFigures hygiene =
         Heaps.run(
