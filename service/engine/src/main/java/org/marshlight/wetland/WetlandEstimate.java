@@ -595,7 +595,7 @@ public record WetlandEstimate(
    *
    * @param method name of the model
    * @param quantity what it tells
-   * @param unit uCUM code
+   * @param unit UCUM code
    * @param coldestMonth its value in the month of coldest water
    * @param warmestMonth its value in the month of warmest water
    * @param source id of the source
@@ -665,6 +665,7 @@ public record WetlandEstimate(
    * @param unit uCUM code
    * @param strictLimit up to this the water is fit
    * @param lenientLimit above this it is not
+   * @param values the parameter in each month; null in one without outflow
    * @param monthly answer for each month
    * @param source id of the source
    */
@@ -684,6 +685,13 @@ public record WetlandEstimate(
               high = 1e15,
               meaning = "Above this it is not.")
           double lenientLimit,
+      @TwelveMonths
+          @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = 0,
+              high = 1e15,
+              meaning = "The parameter in each month; null in one without outflow.")
+          List<Double> values,
       @Meaning("Answer for each month.") @Size(max = 12) List<UseAnswer> monthly,
       @Meaning("Id of the source.") @Size(max = 100) String source) {}
 

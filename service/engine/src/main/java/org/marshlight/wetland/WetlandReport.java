@@ -45,7 +45,7 @@ record WetlandReport(
         withoutOutflow(),
         beds(sizing),
         phosphorusYears(),
-        fitness.fitness(chain.outflow()),
+        fitness.fitness(Discharge.of(chain)),
         sizes.rules(),
         sizes.spread(),
         sizes.soil(climate.soil().acceptanceLM2Day()),

@@ -14,6 +14,7 @@ public final class Wetlands implements EvidenceShelf {
         SizingRules.class,
         BedHydraulics.class,
         WaterBalance.class,
+        Discharge.class,
         WaterTemperature.class,
         NitrogenLimits.class);
   }
@@ -24,6 +25,7 @@ public final class Wetlands implements EvidenceShelf {
         WetlandCoefficients.class,
         SizingCoefficients.class,
         UseLimits.class,
+        SaltCoefficients.class,
         BedKindRates.class,
         Medium.class);
   }

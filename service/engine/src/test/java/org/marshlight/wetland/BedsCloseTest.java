@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.marshlight.contract.Months;
 import org.marshlight.contract.RecordShape;
 import org.marshlight.crop.BedFixture;
+import org.marshlight.crop.BedRequest;
 import org.marshlight.crop.CropGrowth;
 import org.marshlight.crop.RandomBeds;
 import org.marshlight.evidence.CoefficientSet;
@@ -39,9 +40,9 @@ class BedsCloseTest {
   @Test
   void everyBedClosesInEveryQuantity() {
     for (int plan = 0; plan < PLANS; plan++) {
-      long seed = SEED + plan;
-      for (Account account : run(seed).accounts()) {
-        BALANCED.forEach((name, quantity) -> closes(account, name, quantity, "seed " + seed));
+      String where = where(SEED + plan);
+      for (Account account : run(SEED + plan).accounts()) {
+        BALANCED.forEach((name, quantity) -> closes(account, name, quantity, where));
       }
     }
   }
@@ -71,11 +72,14 @@ class BedsCloseTest {
       long seed = SEED + 5000 + plan;
       RandomBeds random = new RandomBeds(seed);
       CoefficientSet set = random.coefficients();
-      WetlandOutcome<CropGrowth> outcome = WetlandModel.run(random.inputs(set), set);
+      WetlandModel.Inputs<CropGrowth> inputs = random.inputs(set);
+      WetlandOutcome<CropGrowth> outcome = WetlandModel.run(inputs, set);
+      String where =
+          "seed %s with drawn coefficients, request %s".formatted(seed, BedRequest.of(inputs));
       for (Account account : outcome.accounts()) {
-        BALANCED.forEach((name, quantity) -> closes(account, name, quantity, "seed " + seed));
+        BALANCED.forEach((name, quantity) -> closes(account, name, quantity, where));
       }
-      withinBounds(outcome.estimate(), "seed " + seed);
+      withinBounds(outcome.estimate(), where);
     }
   }
 
@@ -87,7 +91,7 @@ class BedsCloseTest {
         Account from = accounts.get(i);
         Account to = accounts.get(i + 1);
         assertThat(entry(from.gave(), to.process()))
-            .as("seed %s", SEED + plan)
+            .as(where(SEED + plan))
             .isEqualTo(entry(to.received(), from.process()));
       }
     }
@@ -100,7 +104,7 @@ class BedsCloseTest {
   @Test
   void noBedCreatesWhatItDoesNotReceive() {
     for (int plan = 0; plan < PLANS; plan++) {
-      String seed = "seed " + (SEED + plan);
+      String seed = where(SEED + plan);
       WetlandOutcome<CropGrowth> outcome = run(SEED + plan);
       for (Account account : outcome.accounts()) {
         for (Account.Entry entry : account.gave()) {
@@ -133,7 +137,7 @@ class BedsCloseTest {
   @Test
   void everyFigureIsFiniteAndWithinItsBounds() {
     for (int plan = 0; plan < PLANS; plan++) {
-      String seed = "seed " + (SEED + plan);
+      String seed = where(SEED + plan);
       WetlandOutcome<CropGrowth> outcome = run(SEED + plan);
       withinBounds(outcome.estimate(), seed);
       for (int month = 0; month < Months.COUNT; month++) {
@@ -175,7 +179,7 @@ class BedsCloseTest {
     for (int plan = 0; plan < PLANS; plan++) {
       WetlandModel.Inputs<CropGrowth> inputs = new RandomBeds(SEED + plan).inputs();
       assertThat(WetlandModel.working(inputs, BedFixture.CENTRAL))
-          .as("seed %s", SEED + plan)
+          .as(where(SEED + plan))
           .isNotEmpty();
     }
   }
@@ -201,6 +205,11 @@ class BedsCloseTest {
 
   private static org.assertj.core.data.Offset<Double> within() {
     return org.assertj.core.data.Offset.offset(1e-9);
+  }
+
+  /** Seed and request of a drawn plan, for a failure to print. */
+  private static String where(long seed) {
+    return "seed %s, request %s".formatted(seed, BedRequest.of(new RandomBeds(seed).inputs()));
   }
 
   private static WetlandOutcome<CropGrowth> run(long seed) {
