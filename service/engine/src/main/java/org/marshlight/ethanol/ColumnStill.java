@@ -56,7 +56,8 @@ final class ColumnStill {
         feedKWh,
         recoveredFraction * Math.min(feedKWh, returnable),
         boilUp,
-        boilUp * refluxRatio / (refluxRatio + 1));
+        boilUp * refluxRatio / (refluxRatio + 1),
+        0);
   }
 
   /**

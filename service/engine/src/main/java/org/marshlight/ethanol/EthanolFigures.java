@@ -69,6 +69,7 @@ final class EthanolFigures {
     double product = distilling.ethanolKg() + distilling.waterKg();
     double massFraction = made ? distilling.ethanolKg() / product : 0;
     double strength = run.productStrength();
+    double first = distilling.separation().firstRunStrength();
     return new EthanolEstimate.StillFigures(
         run.still().kind(),
         product / Alcoholometry.densityKgM3(massFraction, 20) * 1000,
@@ -79,7 +80,15 @@ final class EthanolFigures {
             ? FuelProperties.heatingValueMJL(
                 massFraction, run.c().netHeatingValueMJKg(), run.c().waterEvaporationMJKg())
             : null,
-        flashes(strength) ? FuelProperties.flashPointC(strength, run.c().pureFlashPointC()) : null);
+        flashPointC(strength, run),
+        first > 0 ? PERCENT * first : null,
+        flashPointC(first, run));
+  }
+
+  private static Double flashPointC(double strength, EthanolRun run) {
+    return flashes(strength)
+        ? FuelProperties.flashPointC(strength, run.c().pureFlashPointC())
+        : null;
   }
 
   private static EthanolEstimate.HeatFigures heat(EthanolRun run) {

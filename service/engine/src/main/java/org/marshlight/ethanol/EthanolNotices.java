@@ -84,6 +84,15 @@ final class EthanolNotices {
               "strengthPercentVol",
               target.strengthPercentVol()));
     }
+    if (estimate.still().firstRunFlashPointC() != null) {
+      notices.add(
+          Notice.of(
+              "ethanol.flash-point-of-first-run",
+              "strengthPercentVol",
+              estimate.still().firstRunStrengthPercentVol(),
+              "flashPointC",
+              estimate.still().firstRunFlashPointC()));
+    }
     if (estimate.still().flashPointC() != null) {
       notices.add(
           Notice.of(

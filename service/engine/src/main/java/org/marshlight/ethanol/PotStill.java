@@ -30,7 +30,8 @@ final class PotStill {
               separation.feedKWh() + next.feedKWh(),
               separation.recoveredKWh(),
               separation.boilUpKWh() + next.boilUpKWh(),
-              0);
+              0,
+              separation.strength());
     }
     return separation;
   }
@@ -56,6 +57,7 @@ final class PotStill {
         feed,
         recoveredFraction * Math.min(feed, returnable),
         boilUp,
+        0,
         0);
   }
 }

@@ -48,13 +48,57 @@ class EthanolModelTest {
 
   /** Where beer, column, exchanger and boiler are good, fuel alcohol is worth its heat. */
   @Test
-  void aTuberMashOfNinePercentComesOutAheadWithAColumnAndABoiler() {
+  void aPotatoMashOfNinePercentComesOutAheadWithAGoodColumnHeatRecoveryAndABoiler() {
     EthanolEstimate estimate = tubers("wood-pellets", Stills.column(15, 3.5, 0.7));
     assertThat(estimate.mash().beerStrengthPercentVol()).isCloseTo(9, within(0.4));
     assertThat(estimate.still().productStrengthPercentVol()).isGreaterThan(92);
     assertThat(estimate.annual().netEnergyKWh()).isPositive();
     assertThat(estimate.heat().energyRatio()).isGreaterThan(1.3);
     assertThat(estimate.mash().breakEvenStrengthPercentVol()).isBetween(3.0, 7.0);
+  }
+
+  /** The still is the same; what its fire wastes decides. */
+  @Test
+  void theSameColumnOverAnOpenFireGivesFarLess() {
+    EthanolEstimate boiler = tubers("wood-pellets", Stills.column(15, 3.5, 0.7));
+    EthanolEstimate fire = tubers("firewood", Stills.column(15, 3.5, 0.7));
+    assertThat(boiler.heat().sourceEfficiency()).isEqualTo(0.75);
+    assertThat(fire.heat().sourceEfficiency()).isEqualTo(0.40);
+    assertThat(fire.annual().processHeatKWh()).isEqualTo(boiler.annual().processHeatKWh());
+    assertThat(fire.heat().energyRatio()).isLessThan(1);
+    assertThat(fire.annual().netEnergyKWh()).isNegative();
+  }
+
+  /** A year's mash is fuel, or methane, or compost: each tells of the same organs. */
+  @Test
+  void theSameMashWouldGiveMoreAsMethaneAndKeepItsMineralsAsCompost() {
+    EthanolOutcome outcome =
+        Stills.run(
+            Stills.fuel(MashRoute.ENZYME, "wood-pellets"), Stills.column(15, 3.5, 0.7), TUBERS);
+    EthanolEstimate.Instead instead = outcome.estimate().instead();
+    Matter organs = outcome.account().received().get(0).matter();
+    assertThat(instead.methaneNm3()).isLessThanOrEqualTo(0.3503 * organs.codKg());
+    assertThat(instead.methaneEnergyKWh() / instead.methaneNm3()).isCloseTo(9.9467, within(1e-3));
+    assertThat(instead.methaneEnergyKWh())
+        .isGreaterThan(outcome.estimate().annual().netEnergyKWh());
+    assertThat(instead.compostPhosphorusKg()).isEqualTo(organs.phosphorusKg());
+    assertThat(instead.compostPotassiumKg()).isEqualTo(organs.potassiumKg());
+    assertThat(instead.compostNitrogenKg()).isLessThan(organs.nitrogenKg());
+    assertThat(codes(outcome)).contains("ethanol.more-as-methane");
+  }
+
+  /** What waits between two runs of a pot burns too, from a higher temperature than the product. */
+  @Test
+  void theFlashPointOfEachStrengthMadeIsTold() {
+    EthanolOutcome twice = Stills.run(Stills.fuel(MashRoute.ENZYME, "lpg"), Stills.pot(2), TUBERS);
+    EthanolEstimate.StillFigures still = twice.estimate().still();
+    EthanolEstimate.StillFigures once =
+        Stills.run(Stills.fuel(MashRoute.ENZYME, "lpg"), Stills.pot(1), TUBERS).estimate().still();
+    assertThat(still.firstRunStrengthPercentVol())
+        .isCloseTo(once.productStrengthPercentVol(), within(1e-9));
+    assertThat(still.firstRunFlashPointC()).isGreaterThan(still.flashPointC());
+    assertThat(codes(twice)).contains("ethanol.flash-point-of-first-run", "ethanol.flash-point");
+    assertThat(once.firstRunFlashPointC()).isNull();
   }
 
   @Test
