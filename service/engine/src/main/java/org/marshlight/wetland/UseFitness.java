@@ -6,20 +6,23 @@ import java.util.function.ToDoubleBiFunction;
 import org.marshlight.contract.Months;
 import org.marshlight.evidence.CoefficientRow;
 import org.marshlight.evidence.CoefficientSet;
-import org.marshlight.feed.WaterStream;
 import org.marshlight.wetland.WetlandEstimate.UseAnswer;
 
 /** Holds an outflow to the limits of its use. No use here is food that is eaten raw. */
 final class UseFitness {
 
-  private static final ToDoubleBiFunction<WaterStream, Integer> BOD5 =
-      (stream, month) -> Strength.mgL(stream.bod5Kg()[month], stream, month);
-  private static final ToDoubleBiFunction<WaterStream, Integer> SOLIDS =
-      (stream, month) -> Strength.mgL(stream.suspendedSolidsKg()[month], stream, month);
-  private static final ToDoubleBiFunction<WaterStream, Integer> NITROGEN =
-      (stream, month) -> Strength.mgL(stream.monthly().get(month).nitrogenKg(), stream, month);
-  private static final ToDoubleBiFunction<WaterStream, Integer> COLIFORMS =
-      (stream, month) -> stream.faecalColiformsPer100ML()[month];
+  private static final ToDoubleBiFunction<Outflow, Integer> BOD5 =
+      (outflow, month) -> Strength.mgL(outflow.stream().bod5Kg()[month], outflow.stream(), month);
+  private static final ToDoubleBiFunction<Outflow, Integer> SOLIDS =
+      (outflow, month) ->
+          Strength.mgL(outflow.stream().suspendedSolidsKg()[month], outflow.stream(), month);
+  private static final ToDoubleBiFunction<Outflow, Integer> NITROGEN =
+      (outflow, month) ->
+          Strength.mgL(outflow.stream().monthly().get(month).nitrogenKg(), outflow.stream(), month);
+  private static final ToDoubleBiFunction<Outflow, Integer> COLIFORMS =
+      (outflow, month) -> outflow.stream().faecalColiformsPer100ML()[month];
+  private static final ToDoubleBiFunction<Outflow, Integer> DISSOLVED =
+      (outflow, month) -> Strength.mgL(outflow.dissolvedSolidsKg()[month], outflow.stream(), month);
 
   private final WaterUse use;
   private final List<Limit> limits;
@@ -30,7 +33,7 @@ final class UseFitness {
   }
 
   /** The worst of all parameters in a month. */
-  UseAnswer worst(WaterStream outflow, int month) {
+  UseAnswer worst(Outflow outflow, int month) {
     UseAnswer worst = UseAnswer.NO_OUTFLOW;
     for (Limit limit : limits) {
       worst = worse(worst, limit.answer(outflow, month));
@@ -38,7 +41,7 @@ final class UseFitness {
     return worst;
   }
 
-  WetlandEstimate.Fitness fitness(WaterStream outflow) {
+  WetlandEstimate.Fitness fitness(Outflow outflow) {
     List<WetlandEstimate.UseVerdict> verdicts = new ArrayList<>();
     for (Limit limit : limits) {
       List<UseAnswer> answers = new ArrayList<>();
@@ -95,6 +98,12 @@ final class UseFitness {
             l.irrigationColiformsStrict(),
             l.irrigationColiformsLenient(),
             COLIFORMS,
+            set),
+        limit(
+            "irrigation-dissolved-solids",
+            l.irrigationDissolvedSolidsStrict(),
+            l.irrigationDissolvedSolidsLenient(),
+            DISSOLVED,
             set));
   }
 
@@ -121,7 +130,7 @@ final class UseFitness {
       String name,
       double strict,
       double lenient,
-      ToDoubleBiFunction<WaterStream, Integer> strength,
+      ToDoubleBiFunction<Outflow, Integer> strength,
       CoefficientSet set) {
     String id = "wetland.limit." + name + "-lenient";
     CoefficientRow row = set.book().rows().get(set.book().ordinal(id));
@@ -135,11 +144,11 @@ final class UseFitness {
       String unit,
       double strict,
       double lenient,
-      ToDoubleBiFunction<WaterStream, Integer> strength,
+      ToDoubleBiFunction<Outflow, Integer> strength,
       String source) {
 
-    UseAnswer answer(WaterStream outflow, int month) {
-      if (outflow.volumeM3(month) <= 0) {
+    UseAnswer answer(Outflow outflow, int month) {
+      if (outflow.stream().volumeM3(month) <= 0) {
         return UseAnswer.NO_OUTFLOW;
       }
       double value = strength.applyAsDouble(outflow, month);

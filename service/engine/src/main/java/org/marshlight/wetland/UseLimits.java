@@ -15,6 +15,10 @@ public record UseLimits(
     @Coefficient("wetland.limit.irrigation-nitrogen-lenient") double irrigationNitrogenLenient,
     @Coefficient("wetland.limit.irrigation-coliforms-strict") double irrigationColiformsStrict,
     @Coefficient("wetland.limit.irrigation-coliforms-lenient") double irrigationColiformsLenient,
+    @Coefficient("wetland.limit.irrigation-dissolved-solids-strict")
+        double irrigationDissolvedSolidsStrict,
+    @Coefficient("wetland.limit.irrigation-dissolved-solids-lenient")
+        double irrigationDissolvedSolidsLenient,
     @Coefficient("wetland.limit.discharge-bod5-strict") double dischargeBod5Strict,
     @Coefficient("wetland.limit.discharge-bod5-lenient") double dischargeBod5Lenient,
     @Coefficient("wetland.limit.discharge-solids-strict") double dischargeSolidsStrict,

@@ -15,7 +15,8 @@ public final class Wetlands implements EvidenceShelf {
         BedHydraulics.class,
         WaterBalance.class,
         WaterTemperature.class,
-        NitrogenLimits.class);
+        NitrogenLimits.class,
+        Salinity.class);
   }
 
   @Override
