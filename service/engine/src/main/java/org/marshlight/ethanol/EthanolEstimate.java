@@ -142,6 +142,8 @@ public record EthanolEstimate(
    * What the still makes.
    *
    * @param kind pot or column
+   * @param airPressureKPa pressure of the air at the site
+   * @param beerBoilsAtC boiling point of the beer under it
    * @param productL product as made, at 20 Cel
    * @param productStrengthPercentVol its strength
    * @param recoveredFraction ethanol in the product over ethanol in the beer
@@ -154,6 +156,14 @@ public record EthanolEstimate(
   @Meaning("What the still makes.")
   public record StillFigures(
       @Meaning("Pot or column.") StillKind kind,
+      @Quantity(unit = "kPa", low = 40, high = 110, meaning = "Pressure of the air at the site.")
+          double airPressureKPa,
+      @Quantity(
+              unit = "Cel",
+              low = 60,
+              high = 105,
+              meaning = "Boiling point of the beer under it; null without alcohol.")
+          Double beerBoilsAtC,
       @Quantity(unit = "L", low = 0, high = 1e9, meaning = "Product as made, at 20 Cel.")
           double productL,
       @Quantity(

@@ -72,6 +72,8 @@ final class EthanolFigures {
     double first = distilling.separation().firstRunStrength();
     return new EthanolEstimate.StillFigures(
         run.still().kind(),
+        run.distillery().pressureKPa(),
+        run.beer().ethanolKg() > 0 ? beerBoilsAtC(run) : null,
         product / Alcoholometry.densityKgM3(massFraction, 20) * 1000,
         made ? PERCENT * strength : null,
         run.beer().ethanolKg() > 0 ? distilling.ethanolKg() / run.beer().ethanolKg() : null,
@@ -89,6 +91,11 @@ final class EthanolFigures {
     return flashes(strength)
         ? FuelProperties.flashPointC(strength, run.c().pureFlashPointC())
         : null;
+  }
+
+  private static double beerBoilsAtC(EthanolRun run) {
+    return EthanolWaterEquilibrium.bubbleTemperatureC(
+        Charge.of(run.beer()).moleFraction(), run.distillery().pressureKPa());
   }
 
   private static EthanolEstimate.HeatFigures heat(EthanolRun run) {

@@ -12,15 +12,18 @@ final class PotStill {
    *
    * @param runs times that the pot runs, the first included
    * @param recoveredFraction share of the first residue's heat that preheats the feed
+   * @param pressureKPa pressure of the air
    */
-  static Separation distil(Beer beer, int runs, double recoveredFraction, EthanolCoefficients c) {
+  static Separation distil(
+      Beer beer, int runs, double recoveredFraction, EthanolCoefficients c, double pressureKPa) {
     double end = Alcoholometry.moleFractionOfVolume(c.potEndStrength());
     if (Charge.of(beer).moleFraction() <= end) {
       return Separation.none(beer);
     }
-    Separation separation = run(Charge.of(beer), end, recoveredFraction, c);
+    Separation separation = run(Charge.of(beer), end, recoveredFraction, c, pressureKPa);
     for (int run = 1; run < runs; run++) {
-      Separation next = run(new Charge(separation.ethanolKg(), separation.waterKg(), 0), end, 0, c);
+      Separation next =
+          run(new Charge(separation.ethanolKg(), separation.waterKg(), 0), end, 0, c, pressureKPa);
       separation =
           new Separation(
               next.ethanolKg(),
@@ -37,13 +40,17 @@ final class PotStill {
   }
 
   private static Separation run(
-      Charge charge, double end, double recoveredFraction, EthanolCoefficients c) {
+      Charge charge,
+      double end,
+      double recoveredFraction,
+      EthanolCoefficients c,
+      double pressureKPa) {
     double left = charge.kmol() * Rayleigh.residueFraction(charge.moleFraction(), end);
     Charge residue = Charge.ofMoles(left, end, charge.solidsKg());
     double ethanol = charge.ethanolKg() - residue.ethanolKg();
     double water = charge.waterKg() - residue.waterKg();
-    double startC = EquilibriumCurve.STANDARD.temperatureC(charge.moleFraction());
-    double endC = EquilibriumCurve.STANDARD.temperatureC(end);
+    double startC = EthanolWaterEquilibrium.bubbleTemperatureC(charge.moleFraction(), pressureKPa);
+    double endC = EthanolWaterEquilibrium.bubbleTemperatureC(end, pressureKPa);
     double feed = charge.sensibleKWh(c.beerTemperatureC(), startC, c);
     double returnable = residue.sensibleKWh(c.beerTemperatureC(), endC, c);
     double boilUp =

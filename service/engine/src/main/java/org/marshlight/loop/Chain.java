@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import org.marshlight.climate.ClimateModel;
 import org.marshlight.climate.ClimateYear;
+import org.marshlight.climate.ReferenceEvapotranspiration;
 import org.marshlight.compost.CompostModel;
 import org.marshlight.compost.CompostOutcome;
 import org.marshlight.compost.CompostSite;
@@ -89,7 +90,8 @@ final class Chain {
       working.add(
           () ->
               new StageWorking(
-                  Stage.ETHANOL, EthanolModel.working(plan.fuel(), plan.still(), harvest, set)));
+                  Stage.ETHANOL,
+                  EthanolModel.working(plan.fuel(), plan.still(), harvest, set, airPressureKPa())));
     }
     CompostOutcome compost = null;
     if (stages.heap()) {
@@ -183,7 +185,17 @@ final class Chain {
 
   private EthanolOutcome still(Harvest harvest) {
     return EthanolModel.run(
-        plan.fuel(), plan.still(), harvest, set, plan.harvestOfHumanOrigin(), receivers.stillage());
+        plan.fuel(),
+        plan.still(),
+        harvest,
+        set,
+        plan.harvestOfHumanOrigin(),
+        receivers.stillage(),
+        airPressureKPa());
+  }
+
+  private double airPressureKPa() {
+    return ReferenceEvapotranspiration.atmosphericPressureKPa(year.site().elevationM());
   }
 
   private List<Material> materials(

@@ -75,6 +75,13 @@ public record GivenDesign(
               usual = "wetland.default.effluent-potassium")
           Double potassiumMgL,
       @Quantity(
+              unit = "mg/L",
+              low = 0,
+              high = 50000,
+              meaning = "Dissolved minerals, those of the water supply included.",
+              usual = "wetland.default.effluent-dissolved-solids")
+          Double dissolvedSolidsMgL,
+      @Quantity(
               unit = "{CFU}/dL",
               low = 0,
               high = 1e11,

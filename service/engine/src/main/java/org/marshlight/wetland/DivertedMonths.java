@@ -34,8 +34,8 @@ final class DivertedMonths {
     if (diversion == null) {
       return false;
     }
+    Outflow outflow = Outflow.of(chain);
     boolean more = false;
-    Discharge outflow = Discharge.of(chain);
     for (int month = 0; month < Months.COUNT; month++) {
       boolean clogged =
           Boolean.TRUE.equals(diversion.whenClogged()) && clogged(chain, month, sizing);

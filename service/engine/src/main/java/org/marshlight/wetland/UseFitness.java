@@ -11,16 +11,18 @@ import org.marshlight.wetland.WetlandEstimate.UseAnswer;
 /** Holds an outflow to the limits of its use. No use here is food that is eaten raw. */
 final class UseFitness {
 
-  private static final ToDoubleBiFunction<Discharge, Integer> BOD5 =
-      (water, month) -> Strength.mgL(water.stream().bod5Kg()[month], water.stream(), month);
-  private static final ToDoubleBiFunction<Discharge, Integer> SOLIDS =
-      (water, month) ->
-          Strength.mgL(water.stream().suspendedSolidsKg()[month], water.stream(), month);
-  private static final ToDoubleBiFunction<Discharge, Integer> NITROGEN =
-      (water, month) ->
-          Strength.mgL(water.stream().monthly().get(month).nitrogenKg(), water.stream(), month);
-  private static final ToDoubleBiFunction<Discharge, Integer> COLIFORMS =
-      (water, month) -> water.stream().faecalColiformsPer100ML()[month];
+  private static final ToDoubleBiFunction<Outflow, Integer> BOD5 =
+      (outflow, month) -> Strength.mgL(outflow.stream().bod5Kg()[month], outflow.stream(), month);
+  private static final ToDoubleBiFunction<Outflow, Integer> SOLIDS =
+      (outflow, month) ->
+          Strength.mgL(outflow.stream().suspendedSolidsKg()[month], outflow.stream(), month);
+  private static final ToDoubleBiFunction<Outflow, Integer> NITROGEN =
+      (outflow, month) ->
+          Strength.mgL(outflow.stream().monthly().get(month).nitrogenKg(), outflow.stream(), month);
+  private static final ToDoubleBiFunction<Outflow, Integer> COLIFORMS =
+      (outflow, month) -> outflow.stream().faecalColiformsPer100ML()[month];
+  private static final ToDoubleBiFunction<Outflow, Integer> DISSOLVED =
+      (outflow, month) -> Strength.mgL(outflow.dissolvedSolidsKg()[month], outflow.stream(), month);
 
   private final WaterUse use;
   private final List<Limit> limits;
@@ -31,7 +33,7 @@ final class UseFitness {
   }
 
   /** The worst of all parameters in a month. */
-  UseAnswer worst(Discharge outflow, int month) {
+  UseAnswer worst(Outflow outflow, int month) {
     UseAnswer worst = UseAnswer.NO_OUTFLOW;
     for (Limit limit : limits) {
       worst = worse(worst, limit.answer(outflow, month));
@@ -39,7 +41,7 @@ final class UseFitness {
     return worst;
   }
 
-  WetlandEstimate.Fitness fitness(Discharge outflow) {
+  WetlandEstimate.Fitness fitness(Outflow outflow) {
     List<WetlandEstimate.UseVerdict> verdicts = new ArrayList<>();
     for (Limit limit : limits) {
       List<UseAnswer> answers = new ArrayList<>();
@@ -102,6 +104,13 @@ final class UseFitness {
             l.irrigationColiformsLenient(),
             COLIFORMS,
             set));
+    limits.add(
+        limit(
+            "irrigation-dissolved-solids",
+            l.irrigationDissolvedSolidsStrict(),
+            l.irrigationDissolvedSolidsLenient(),
+            DISSOLVED,
+            set));
     limits.addAll(salts(l, set.bind(SaltCoefficients.class), set));
     return List.copyOf(limits);
   }
@@ -109,17 +118,11 @@ final class UseFitness {
   private static List<Limit> salts(UseLimits l, SaltCoefficients inflow, CoefficientSet set) {
     return List.of(
         limit(
-            "irrigation-conductivity",
-            l.irrigationConductivityStrict(),
-            l.irrigationConductivityLenient(),
-            (water, month) -> inflow.conductivityDSM() * water.saltFactor()[month],
-            set),
-        limit(
             "irrigation-sodium",
             l.irrigationSodiumStrict(),
             l.irrigationSodiumLenient(),
             (water, month) ->
-                Discharge.sodiumAdsorptionRatio(inflow.sodiumRatio(), water.saltFactor()[month]),
+                Salinity.sodiumAdsorptionRatio(inflow.sodiumRatio(), water.saltFactor()[month]),
             set),
         limit(
             "irrigation-chloride",
@@ -158,7 +161,7 @@ final class UseFitness {
       String name,
       double strict,
       double lenient,
-      ToDoubleBiFunction<Discharge, Integer> strength,
+      ToDoubleBiFunction<Outflow, Integer> strength,
       CoefficientSet set) {
     String id = "wetland.limit." + name + "-lenient";
     CoefficientRow row = set.book().rows().get(set.book().ordinal(id));
@@ -172,11 +175,11 @@ final class UseFitness {
       String unit,
       double strict,
       double lenient,
-      ToDoubleBiFunction<Discharge, Integer> strength,
+      ToDoubleBiFunction<Outflow, Integer> strength,
       String source) {
 
     /** The parameter in each month; null in one without outflow. */
-    List<Double> values(Discharge outflow) {
+    List<Double> values(Outflow outflow) {
       double[] values = new double[Months.COUNT];
       for (int month = 0; month < Months.COUNT; month++) {
         boolean flows = outflow.stream().volumeM3(month) > 0;
@@ -185,7 +188,7 @@ final class UseFitness {
       return Months.list(values);
     }
 
-    UseAnswer answer(Discharge outflow, int month) {
+    UseAnswer answer(Outflow outflow, int month) {
       if (outflow.stream().volumeM3(month) <= 0) {
         return UseAnswer.NO_OUTFLOW;
       }

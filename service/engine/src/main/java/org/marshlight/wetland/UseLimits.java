@@ -15,10 +15,10 @@ public record UseLimits(
     @Coefficient("wetland.limit.irrigation-nitrogen-lenient") double irrigationNitrogenLenient,
     @Coefficient("wetland.limit.irrigation-coliforms-strict") double irrigationColiformsStrict,
     @Coefficient("wetland.limit.irrigation-coliforms-lenient") double irrigationColiformsLenient,
-    @Coefficient("wetland.limit.irrigation-conductivity-strict")
-        double irrigationConductivityStrict,
-    @Coefficient("wetland.limit.irrigation-conductivity-lenient")
-        double irrigationConductivityLenient,
+    @Coefficient("wetland.limit.irrigation-dissolved-solids-strict")
+        double irrigationDissolvedSolidsStrict,
+    @Coefficient("wetland.limit.irrigation-dissolved-solids-lenient")
+        double irrigationDissolvedSolidsLenient,
     @Coefficient("wetland.limit.irrigation-sodium-strict") double irrigationSodiumStrict,
     @Coefficient("wetland.limit.irrigation-sodium-lenient") double irrigationSodiumLenient,
     @Coefficient("wetland.limit.irrigation-chloride-strict") double irrigationChlorideStrict,

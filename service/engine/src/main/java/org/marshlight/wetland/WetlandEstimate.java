@@ -73,6 +73,10 @@ public record WetlandEstimate(
    * @param effluentNitrateNitrogenMgL nitrate nitrogen of the outflow
    * @param effluentTotalPhosphorusMgL total phosphorus of the outflow, in the fifth year
    * @param effluentPotassiumMgL potassium of the outflow
+   * @param effluentDissolvedSolidsMgL minerals dissolved in the outflow, those of the water supply
+   *     included
+   * @param effluentConductivityDSM electrical conductivity of the outflow, from its dissolved
+   *     solids
    * @param effluentFaecalColiformsPer100ML faecal coliforms in 100 mL of the outflow
    * @param outflowTemperatureC temperature of the outflow, or of the last bed where there is none
    */
@@ -160,6 +164,20 @@ public record WetlandEstimate(
       @TwelveMonths
           @Quantity(unit = "mg/L", low = 0, high = 1e9, meaning = "Potassium of the outflow.")
           List<Double> effluentPotassiumMgL,
+      @TwelveMonths
+          @Quantity(
+              unit = "mg/L",
+              low = 0,
+              high = 1e9,
+              meaning = "Minerals dissolved in the outflow, those of the water supply included.")
+          List<Double> effluentDissolvedSolidsMgL,
+      @TwelveMonths
+          @Quantity(
+              unit = "dS/m",
+              low = 0,
+              high = 1e7,
+              meaning = "Electrical conductivity of the outflow, from its dissolved solids.")
+          List<Double> effluentConductivityDSM,
       @TwelveMonths
           @Quantity(
               unit = "{CFU}/dL",

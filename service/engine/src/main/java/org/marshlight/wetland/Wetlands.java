@@ -14,9 +14,9 @@ public final class Wetlands implements EvidenceShelf {
         SizingRules.class,
         BedHydraulics.class,
         WaterBalance.class,
-        Discharge.class,
         WaterTemperature.class,
-        NitrogenLimits.class);
+        NitrogenLimits.class,
+        Salinity.class);
   }
 
   @Override

@@ -10,11 +10,11 @@ import org.marshlight.climate.ClimateYear;
 import org.marshlight.climate.SiteClimate;
 import org.marshlight.contract.Months;
 import org.marshlight.crop.BedFixture;
-import org.marshlight.crop.BedRequest;
 import org.marshlight.crop.CropGrowth;
 import org.marshlight.crop.CropModel;
 import org.marshlight.crop.CropStand;
 import org.marshlight.crop.RandomBeds;
+import org.marshlight.crop.ReadyRequest;
 import org.marshlight.feed.Matter;
 import org.marshlight.feed.Party;
 import org.marshlight.feed.WaterStream;
@@ -29,99 +29,90 @@ class BedsAreMonotoneTest {
   private static final double SLACK = 1e-7;
 
   /**
-   * A stand that its water starves is thinner on more bed: it takes up no less, but a little more
-   * of that comes back as litter and a little less is carried off, and what it takes early the
-   * makers of nitrogen gas do not get. As a share of what comes; the largest seen is 4e-5.
+   * What the stand of a larger bed may change in the nitrogen that leaves, as a share of what
+   * comes. A starved stand takes up the same nutrients in other months when it is spread over more
+   * bed. In a month that lacks organic matter for nitrate, what plants take is removed beside what
+   * turns to gas; in any other it is removed in its stead. The greatest change that four thousand
+   * plans showed was 0.0012.
    */
-  private static final double STARVED_STAND = 1e-4;
+  private static final double STAND_SLACK = 0.002;
 
   /**
-   * Holds for a bed, and for the last of a row. A larger bed before others can cool their water or
-   * take the organic matter that their nitrate needs; that is as it should be.
+   * Exact with what the plants take held as it is. Holds for a bed, and for the last of a row: a
+   * larger bed before others can cool their water or take the organic matter that their nitrate
+   * needs, and that is as it should be.
    */
   @Test
-  void aLargerBedNeverRemovesLessAtEqualWaterBalance() {
+  void aLargerBedNeverRemovesLessAtEqualWaterBalanceAndEqualUptake() {
     for (int plan = 0; plan < PLANS; plan++) {
-      Enlarged each = new Enlarged(plan);
-      WaterStream stream = each.stream;
-      WaterStream small = each.run(each.beds, false).outflow();
-      WaterStream large = each.run(each.larger, false).outflow();
-      noMore(each.where + " BOD5", sum(large.bod5Kg()), sum(small.bod5Kg()), sum(stream.bod5Kg()));
-      noMore(
-          each.where + " nitrogen",
-          large.annual().nitrogenKg(),
-          small.annual().nitrogenKg(),
-          STARVED_STAND / SLACK * stream.annual().nitrogenKg());
-      noMore(each.where + " coliforms", organisms(large), organisms(small), organisms(stream));
+      LargerBed larger = new LargerBed(SEED + plan);
+      larger.assertNoMore(larger.withTheStandOfTheSmaller(), SLACK);
     }
   }
 
-  /** With the stand held, what is left is the bed alone, and there the rule has no exception. */
   @Test
-  void aLargerBedUnderTheSameStandNeverRemovesLessNitrogen() {
+  void aLargerBedWithItsOwnStandRemovesNoLessAtEqualWaterBalance() {
     for (int plan = 0; plan < PLANS; plan++) {
-      Enlarged each = new Enlarged(plan);
-      noMore(
-          each.where,
-          each.run(each.larger, true).outflow().annual().nitrogenKg(),
-          each.run(each.beds, true).outflow().annual().nitrogenKg(),
-          each.stream.annual().nitrogenKg());
+      LargerBed larger = new LargerBed(SEED + plan);
+      larger.assertNoMore(larger.withItsOwnStand(), STAND_SLACK);
     }
   }
 
-  /** A random row of beds, and the same with its last bed enlarged. */
-  private static final class Enlarged {
+  /** A row of beds, and the same with its last bed made larger. */
+  private static final class LargerBed {
 
+    private final long seed;
     private final ClimateYear year;
-    private final List<BedDesign> beds;
     private final WaterStream stream;
+    private final List<BedDesign> beds = new ArrayList<>();
     private final List<BedDesign> larger;
-    private final String where;
-    private final List<Stand<CropGrowth>> held;
+    private final WetlandOutcome<CropGrowth> small;
 
-    Enlarged(int plan) {
-      RandomBeds random = new RandomBeds(SEED + plan);
+    LargerBed(long seed) {
+      this.seed = seed;
+      RandomBeds random = new RandomBeds(seed);
       year = random.year();
-      beds = new ArrayList<>(List.of(random.bed()));
-      if (plan % 2 == 0) {
+      beds.add(random.bed());
+      if (seed % 2 == 0) {
         beds.add(random.bed());
       }
       stream = random.stream();
-      double factor = random.uniform(1.01, 4);
       larger = new ArrayList<>(beds);
-      BedDesign last = beds.get(beds.size() - 1);
-      larger.set(
-          beds.size() - 1,
-          BedFixture.with(last, last.areaM2() * factor, last.coverLightFraction()));
-      where =
-          "seed %s times %s, request %s"
-              .formatted(SEED + plan, factor, BedRequest.of(year.site(), stream, beds));
-      held = held();
+      int last = beds.size() - 1;
+      BedDesign bed = beds.get(last);
+      double area = bed.areaM2() * random.uniform(1.01, 4);
+      larger.set(last, BedFixture.with(bed, area, bed.coverLightFraction()));
+      small = run(year, still(year.site()), stream, beds);
     }
 
-    /** Stands that grow as they would on the smaller bed, whatever bed they stand on. */
-    private List<Stand<CropGrowth>> held() {
-      List<CropGrowth> growths =
-          BedsAreMonotoneTest.run(year, still(year.site()), stream, beds).growths();
-      List<CropStand> stands = CropModel.stands(beds, year, BedFixture.CENTRAL);
-      List<Stand<CropGrowth>> held = new ArrayList<>();
-      for (int i = 0; i < beds.size(); i++) {
-        held.add(new HeldStand(stands.get(i), growths.get(i)));
+    WaterStream withItsOwnStand() {
+      return run(year, still(year.site()), stream, larger).outflow();
+    }
+
+    WaterStream withTheStandOfTheSmaller() {
+      List<Stand<CropGrowth>> stands = new ArrayList<>();
+      List<CropStand> own = CropModel.stands(larger, year, BedFixture.CENTRAL);
+      for (int i = 0; i < larger.size(); i++) {
+        stands.add(new StandHeld(own.get(i), small.growths().get(i)));
       }
-      return held;
+      return run(still(year.site()), stream, larger, stands).outflow();
     }
 
-    WetlandOutcome<CropGrowth> run(List<BedDesign> row, boolean sameStand) {
-      return BedsAreMonotoneTest.run(
-          still(year.site()),
-          stream,
-          row,
-          sameStand ? held : CropModel.stands(row, year, BedFixture.CENTRAL));
+    void assertNoMore(WaterStream large, double nitrogenSlack) {
+      WaterStream before = small.outflow();
+      String as = ReadyRequest.of(seed, year.site(), stream, larger) + " beside " + beds;
+      noMore(as + " BOD5", sum(large.bod5Kg()), sum(before.bod5Kg()), sum(stream.bod5Kg()));
+      noMore(
+          as + " nitrogen",
+          large.annual().nitrogenKg(),
+          before.annual().nitrogenKg(),
+          nitrogenSlack / SLACK * stream.annual().nitrogenKg());
+      noMore(as + " coliforms", organisms(large), organisms(before), organisms(stream));
     }
   }
 
-  /** A stand whose year is already known. */
-  private record HeldStand(CropStand stand, CropGrowth growth) implements Stand<CropGrowth> {
+  /** A stand that grows as another did, whatever it is given. */
+  private record StandHeld(CropStand stand, CropGrowth growth) implements Stand<CropGrowth> {
 
     @Override
     public double[] canopy() {
@@ -155,11 +146,13 @@ class BedsAreMonotoneTest {
       double factor = random.uniform(0.05, 0.98);
       WaterStream strong = run(year, year.site(), stream, beds).outflow();
       WaterStream weak = run(year, year.site(), diluted(stream, factor), beds).outflow();
-      String request = BedRequest.of(year.site(), stream, beds);
       for (int month = 0; month < Months.COUNT; month++) {
         String where =
-            "seed %s month %s factor %s, request %s"
-                .formatted(SEED + 1000 + plan, month, factor, request);
+            ReadyRequest.of(SEED + 1000 + plan, year.site(), stream, beds)
+                + " month "
+                + month
+                + " factor "
+                + factor;
         noMore(where, weak, strong, stream, month);
       }
     }
@@ -223,7 +216,7 @@ class BedsAreMonotoneTest {
         BedMonth month = month(bed, carried, uptake, volume, temperature);
         double left = month.left().matter().nitrogenKg();
         assertThat(left)
-            .as("seed %s at %s Cel, bed %s", SEED + 2000 + plan, temperature, bed.design())
+            .as("seed %s at %s Cel", SEED + 2000 + plan, temperature)
             .isLessThanOrEqualTo(before + SLACK * load.nitrogenKg());
         before = left;
       }
@@ -259,8 +252,7 @@ class BedsAreMonotoneTest {
       WaterStream cool = run(year, year.site(), at(stream, 8), beds).outflow();
       WaterStream warm = run(year, year.site(), at(stream, 25), beds).outflow();
       noMore(
-          "seed %s, request %s"
-              .formatted(SEED + 3000 + plan, BedRequest.of(year.site(), stream, beds)),
+          ReadyRequest.of(SEED + 3000 + plan, year.site(), stream, beds),
           warm.annual().nitrogenKg(),
           cool.annual().nitrogenKg(),
           stream.annual().nitrogenKg());

@@ -10,9 +10,9 @@ import org.junit.jupiter.api.Test;
 import org.marshlight.contract.Months;
 import org.marshlight.contract.RecordShape;
 import org.marshlight.crop.BedFixture;
-import org.marshlight.crop.BedRequest;
 import org.marshlight.crop.CropGrowth;
 import org.marshlight.crop.RandomBeds;
+import org.marshlight.crop.ReadyRequest;
 import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.feed.Account;
 import org.marshlight.feed.Matter;
@@ -40,9 +40,9 @@ class BedsCloseTest {
   @Test
   void everyBedClosesInEveryQuantity() {
     for (int plan = 0; plan < PLANS; plan++) {
-      String where = where(SEED + plan);
-      for (Account account : run(SEED + plan).accounts()) {
-        BALANCED.forEach((name, quantity) -> closes(account, name, quantity, where));
+      long seed = SEED + plan;
+      for (Account account : run(seed).accounts()) {
+        BALANCED.forEach((name, quantity) -> closes(account, name, quantity, request(seed)));
       }
     }
   }
@@ -72,14 +72,11 @@ class BedsCloseTest {
       long seed = SEED + 5000 + plan;
       RandomBeds random = new RandomBeds(seed);
       CoefficientSet set = random.coefficients();
-      WetlandModel.Inputs<CropGrowth> inputs = random.inputs(set);
-      WetlandOutcome<CropGrowth> outcome = WetlandModel.run(inputs, set);
-      String where =
-          "seed %s with drawn coefficients, request %s".formatted(seed, BedRequest.of(inputs));
+      WetlandOutcome<CropGrowth> outcome = WetlandModel.run(random.inputs(set), set);
       for (Account account : outcome.accounts()) {
-        BALANCED.forEach((name, quantity) -> closes(account, name, quantity, where));
+        BALANCED.forEach((name, quantity) -> closes(account, name, quantity, request(seed)));
       }
-      withinBounds(outcome.estimate(), where);
+      withinBounds(outcome.estimate(), request(seed));
     }
   }
 
@@ -91,7 +88,7 @@ class BedsCloseTest {
         Account from = accounts.get(i);
         Account to = accounts.get(i + 1);
         assertThat(entry(from.gave(), to.process()))
-            .as(where(SEED + plan))
+            .as(request(SEED + plan))
             .isEqualTo(entry(to.received(), from.process()));
       }
     }
@@ -104,7 +101,7 @@ class BedsCloseTest {
   @Test
   void noBedCreatesWhatItDoesNotReceive() {
     for (int plan = 0; plan < PLANS; plan++) {
-      String seed = where(SEED + plan);
+      String seed = request(SEED + plan);
       WetlandOutcome<CropGrowth> outcome = run(SEED + plan);
       for (Account account : outcome.accounts()) {
         for (Account.Entry entry : account.gave()) {
@@ -137,7 +134,7 @@ class BedsCloseTest {
   @Test
   void everyFigureIsFiniteAndWithinItsBounds() {
     for (int plan = 0; plan < PLANS; plan++) {
-      String seed = where(SEED + plan);
+      String seed = request(SEED + plan);
       WetlandOutcome<CropGrowth> outcome = run(SEED + plan);
       withinBounds(outcome.estimate(), seed);
       for (int month = 0; month < Months.COUNT; month++) {
@@ -179,7 +176,7 @@ class BedsCloseTest {
     for (int plan = 0; plan < PLANS; plan++) {
       WetlandModel.Inputs<CropGrowth> inputs = new RandomBeds(SEED + plan).inputs();
       assertThat(WetlandModel.working(inputs, BedFixture.CENTRAL))
-          .as(where(SEED + plan))
+          .as(request(SEED + plan))
           .isNotEmpty();
     }
   }
@@ -207,9 +204,9 @@ class BedsCloseTest {
     return org.assertj.core.data.Offset.offset(1e-9);
   }
 
-  /** Seed and request of a drawn plan, for a failure to print. */
-  private static String where(long seed) {
-    return "seed %s, request %s".formatted(seed, BedRequest.of(new RandomBeds(seed).inputs()));
+  /** A random plan as it can be sent to the service. */
+  private static String request(long seed) {
+    return ReadyRequest.of(seed, new RandomBeds(seed).inputs());
   }
 
   private static WetlandOutcome<CropGrowth> run(long seed) {
