@@ -150,6 +150,8 @@ public record EthanolEstimate(
    * @param lostVapourL pure ethanol lost to the air
    * @param heatingValueMJL net heating value of a litre of the product
    * @param flashPointC temperature at which the vapour over the product can be lit
+   * @param firstRunStrengthPercentVol strength of what a pot's first run gives to its second
+   * @param firstRunFlashPointC temperature at which the vapour over that can be lit
    */
   @Meaning("What the still makes.")
   public record StillFigures(
@@ -195,7 +197,22 @@ public record EthanolEstimate(
               meaning =
                   "Temperature at which the vapour over the product can be lit; null if there is"
                       + " no product of at least 2 % vol.")
-          Double flashPointC) {}
+          Double flashPointC,
+      @Quantity(
+              unit = "%{vol}",
+              low = 0,
+              high = 100,
+              meaning =
+                  "Strength of what a pot's first run gives to its second; null without a second.")
+          Double firstRunStrengthPercentVol,
+      @Quantity(
+              unit = "Cel",
+              low = -10,
+              high = 100,
+              meaning =
+                  "Temperature at which the vapour over that can be lit; null if it is weaker than"
+                      + " 2 % vol.")
+          Double firstRunFlashPointC) {}
 
   /**
    * Where the heat goes and where it comes from.

@@ -81,7 +81,21 @@ final class EthanolFigures {
             ? FuelProperties.heatingValueMJL(
                 massFraction, run.c().netHeatingValueMJKg(), run.c().waterEvaporationMJKg())
             : null,
-        flashes(strength) ? FuelProperties.flashPointC(strength, run.c().pureFlashPointC()) : null);
+        flashPointC(OptionalDouble.of(strength), run.c()),
+        firstRun(run).isPresent() ? PERCENT * firstRun(run).getAsDouble() : null,
+        flashPointC(firstRun(run), run.c()));
+  }
+
+  private static OptionalDouble firstRun(EthanolRun run) {
+    return run.still().kind() == StillKind.POT
+        ? PotStill.firstRunStrength(run.beer(), run.still().runs(), run.c())
+        : OptionalDouble.empty();
+  }
+
+  private static Double flashPointC(OptionalDouble strength, EthanolCoefficients c) {
+    return strength.isPresent() && flashes(strength.getAsDouble())
+        ? FuelProperties.flashPointC(strength.getAsDouble(), c.pureFlashPointC())
+        : null;
   }
 
   private static double beerBoilsAtC(EthanolRun run) {

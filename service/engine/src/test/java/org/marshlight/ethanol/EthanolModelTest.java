@@ -96,6 +96,20 @@ class EthanolModelTest {
     assertThat(veryHigh.heat().mashKWh()).isLessThan(sea.heat().mashKWh());
   }
 
+  /** Published flash points of mixtures: 36 Cel at 20, 29 at 30 and 26 at 40 percent by volume. */
+  @Test
+  void eachStrengthMadeHasItsFlashPoint() {
+    EthanolEstimate.StillFigures twice = tubers("firewood", Stills.pot(2)).still();
+    EthanolEstimate.StillFigures once = tubers("firewood", Stills.pot(1)).still();
+    assertThat(twice.firstRunStrengthPercentVol())
+        .isCloseTo(once.productStrengthPercentVol(), within(1e-6));
+    assertThat(twice.firstRunFlashPointC()).isCloseTo(once.flashPointC(), within(1e-6));
+    assertThat(twice.firstRunFlashPointC()).isBetween(25.0, 36.0);
+    assertThat(twice.flashPointC()).isLessThan(twice.firstRunFlashPointC());
+    assertThat(once.firstRunStrengthPercentVol()).isNull();
+    assertThat(tubers("firewood", Stills.column(10, 3, 0)).still().firstRunFlashPointC()).isNull();
+  }
+
   /** The vapour's strength is read at one atmosphere; at 70 kPa, 3000 m, van Laar gives as much. */
   @Test
   void pressureHardlyChangesTheVapour() {

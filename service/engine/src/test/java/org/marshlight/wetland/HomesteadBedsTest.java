@@ -263,13 +263,15 @@ class HomesteadBedsTest {
   }
 
   @Test
-  void theValveDivertsWhenAskedTo() {
+  void eachOfTheFourReasonsTurnsTheValve() {
     BedDesign small = BedFixture.gravel(6, CATTAIL, 0.33);
     DiversionDesign clogging = new DiversionDesign(null, null, true, null);
     DiversionDesign limit = new DiversionDesign(null, null, null, true);
+    DiversionDesign named = new DiversionDesign(List.of(3, 9), null, null, null);
     DiversionDesign frost = new DiversionDesign(null, true, null, null);
     assertThat(divertedMonths(clogging, small)).hasSize(12);
     assertThat(divertedMonths(limit, small)).hasSize(12);
+    assertThat(divertedMonths(named, small)).containsExactly(3, 9);
     assertThat(divertedMonths(frost, small)).containsExactly(1, 2, 12);
     assertThat(divertedMonths(clogging, BedFixture.gravel(60, CATTAIL, 0.33))).isEmpty();
   }
