@@ -62,8 +62,7 @@ final class ColumnStill {
         feedKWh,
         recoveredFraction * Math.min(feedKWh, returnable),
         boilUp,
-        boilUp * refluxRatio / (refluxRatio + 1),
-        0);
+        boilUp * refluxRatio / (refluxRatio + 1));
   }
 
   /**

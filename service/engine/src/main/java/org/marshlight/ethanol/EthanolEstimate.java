@@ -150,7 +150,7 @@ public record EthanolEstimate(
    * @param lostVapourL pure ethanol lost to the air
    * @param heatingValueMJL net heating value of a litre of the product
    * @param flashPointC temperature at which the vapour over the product can be lit
-   * @param firstRunStrengthPercentVol strength of what a pot's first run gives for the second
+   * @param firstRunStrengthPercentVol strength of what a pot's first run gives to its second
    * @param firstRunFlashPointC temperature at which the vapour over that can be lit
    */
   @Meaning("What the still makes.")
@@ -203,16 +203,15 @@ public record EthanolEstimate(
               low = 0,
               high = 100,
               meaning =
-                  "Strength of what a pot's first run gives for the second; null if there is no"
-                      + " second.")
+                  "Strength of what a pot's first run gives to its second; null without a second.")
           Double firstRunStrengthPercentVol,
       @Quantity(
               unit = "Cel",
               low = -10,
               high = 100,
               meaning =
-                  "Temperature at which the vapour over that can be lit; null if there is no"
-                      + " second run.")
+                  "Temperature at which the vapour over that can be lit; null if it is weaker than"
+                      + " 2 % vol.")
           Double firstRunFlashPointC) {}
 
   /**

@@ -69,7 +69,6 @@ final class EthanolFigures {
     double product = distilling.ethanolKg() + distilling.waterKg();
     double massFraction = made ? distilling.ethanolKg() / product : 0;
     double strength = run.productStrength();
-    double first = distilling.separation().firstRunStrength();
     return new EthanolEstimate.StillFigures(
         run.still().kind(),
         run.distillery().pressureKPa(),
@@ -82,14 +81,20 @@ final class EthanolFigures {
             ? FuelProperties.heatingValueMJL(
                 massFraction, run.c().netHeatingValueMJKg(), run.c().waterEvaporationMJKg())
             : null,
-        flashPointC(strength, run),
-        first > 0 ? PERCENT * first : null,
-        flashPointC(first, run));
+        flashPointC(OptionalDouble.of(strength), run.c()),
+        firstRun(run).isPresent() ? PERCENT * firstRun(run).getAsDouble() : null,
+        flashPointC(firstRun(run), run.c()));
   }
 
-  private static Double flashPointC(double strength, EthanolRun run) {
-    return flashes(strength)
-        ? FuelProperties.flashPointC(strength, run.c().pureFlashPointC())
+  private static OptionalDouble firstRun(EthanolRun run) {
+    return run.still().kind() == StillKind.POT
+        ? PotStill.firstRunStrength(run.beer(), run.still().runs(), run.c())
+        : OptionalDouble.empty();
+  }
+
+  private static Double flashPointC(OptionalDouble strength, EthanolCoefficients c) {
+    return strength.isPresent() && flashes(strength.getAsDouble())
+        ? FuelProperties.flashPointC(strength.getAsDouble(), c.pureFlashPointC())
         : null;
   }
 

@@ -84,15 +84,6 @@ final class EthanolNotices {
               "strengthPercentVol",
               target.strengthPercentVol()));
     }
-    if (estimate.still().firstRunFlashPointC() != null) {
-      notices.add(
-          Notice.of(
-              "ethanol.flash-point-of-first-run",
-              "strengthPercentVol",
-              estimate.still().firstRunStrengthPercentVol(),
-              "flashPointC",
-              estimate.still().firstRunFlashPointC()));
-    }
     if (estimate.still().flashPointC() != null) {
       notices.add(
           Notice.of(
@@ -101,6 +92,15 @@ final class EthanolNotices {
               strength,
               "flashPointC",
               estimate.still().flashPointC()));
+    }
+    if (estimate.still().firstRunFlashPointC() != null) {
+      notices.add(
+          Notice.of(
+              "ethanol.first-run-flash-point",
+              "strengthPercentVol",
+              estimate.still().firstRunStrengthPercentVol(),
+              "flashPointC",
+              estimate.still().firstRunFlashPointC()));
     }
   }
 

@@ -1,5 +1,7 @@
 package org.marshlight.ethanol;
 
+import java.util.OptionalDouble;
+
 /**
  * A batch pot without plates, boiled until its residue is weak; it may distil its own distillate.
  */
@@ -33,10 +35,20 @@ final class PotStill {
               separation.feedKWh() + next.feedKWh(),
               separation.recoveredKWh(),
               separation.boilUpKWh() + next.boilUpKWh(),
-              0,
-              separation.strength());
+              0);
     }
     return separation;
+  }
+
+  /** Strength by volume of what the first of two runs makes; empty if there is no second. */
+  static OptionalDouble firstRunStrength(Beer beer, int runs, EthanolCoefficients c) {
+    double end = Alcoholometry.moleFractionOfVolume(c.potEndStrength());
+    if (runs < 2 || beer.ethanolKg() <= 0 || Charge.of(beer).moleFraction() <= end) {
+      return OptionalDouble.empty();
+    }
+    double distillate = Rayleigh.distillateMoleFraction(Charge.of(beer).moleFraction(), end);
+    Charge spirit = Charge.ofMoles(1, distillate, 0);
+    return OptionalDouble.of(Fermentation.beerStrength(spirit.ethanolKg(), spirit.waterKg()));
   }
 
   private static Separation run(
@@ -64,7 +76,6 @@ final class PotStill {
         feed,
         recoveredFraction * Math.min(feed, returnable),
         boilUp,
-        0,
         0);
   }
 }

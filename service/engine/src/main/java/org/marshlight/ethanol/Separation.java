@@ -11,8 +11,6 @@ package org.marshlight.ethanol;
  * @param recoveredKWh part of that heat that the stillage gives back
  * @param boilUpKWh heat of the vapour, reflux included
  * @param refluxKWh part of the boil-up that goes into reflux
- * @param firstRunStrength strength by volume of a pot's first distillate where it is distilled
- *     again; nought otherwise
  */
 record Separation(
     double ethanolKg,
@@ -22,12 +20,11 @@ record Separation(
     double feedKWh,
     double recoveredKWh,
     double boilUpKWh,
-    double refluxKWh,
-    double firstRunStrength) {
+    double refluxKWh) {
 
   /** A beer too weak to distil: all of it is left. */
   static Separation none(Beer beer) {
-    return new Separation(0, 0, beer.ethanolKg(), beer.waterKg(), 0, 0, 0, 0, 0);
+    return new Separation(0, 0, beer.ethanolKg(), beer.waterKg(), 0, 0, 0, 0);
   }
 
   /** Strength by volume of the distillate; nought if there is none. */

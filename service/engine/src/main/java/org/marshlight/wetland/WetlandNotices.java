@@ -23,7 +23,7 @@ final class WetlandNotices {
     }
     use(estimate, notices);
     if (estimate.fitness().use() == WaterUse.IRRIGATION) {
-      notices.add(Notice.of("wetland.sodium-not-followed"));
+      notices.add(Notice.of("wetland.salts-are-usual"));
     }
     if (estimate.sizingRuleSpread() != null) {
       notices.add(Notice.of("wetland.rules-disagree", "factor", estimate.sizingRuleSpread()));

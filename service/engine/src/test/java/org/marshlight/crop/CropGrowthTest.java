@@ -73,7 +73,7 @@ class CropGrowthTest {
   }
 
   @Test
-  void moreLightNeverGivesLess() {
+  void moreLightNeverGivesLessBiomassAtEqualTemperatureWaterAndNutrients() {
     for (int plan = 0; plan < 300; plan++) {
       RandomBeds random = new RandomBeds(SEED + 1000 + plan);
       BedDesign bed = random.bed();
