@@ -5,7 +5,6 @@ import static org.marshlight.contract.RecordShape.changed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleFunction;
-import org.marshlight.decision.BreakEvenRequest.Lever;
 import org.marshlight.economy.CapitalDesign;
 import org.marshlight.economy.MoneyDesign;
 import org.marshlight.evidence.CoefficientSet;
@@ -17,6 +16,7 @@ import org.marshlight.loop.Plan;
  *
  * @param lever which
  * @param unit UCUM code
+ * @param spoken the unit in words
  * @param now the quantity as it stands
  * @param low least quantity to try
  * @param high greatest quantity to try
@@ -26,12 +26,14 @@ import org.marshlight.loop.Plan;
 record PlanLever(
     Lever lever,
     String unit,
+    String spoken,
     double now,
     double low,
     double high,
     boolean whole,
     DoubleFunction<Plan> at) {
 
+  private static final String FEED_SPOKEN = "kg a day";
   private static final double LEAST_GLASS_M2 = 0.5;
   private static final double LEAST_RESISTANCE = 0.02;
   private static final double MOST_RESISTANCE = 10;
@@ -66,6 +68,7 @@ record PlanLever(
     return new PlanLever(
         Lever.PEOPLE,
         "1",
+        "",
         now,
         Math.min(now, 1),
         Math.max(MOST_PEOPLE, 2 * now),
@@ -83,15 +86,17 @@ record PlanLever(
       return new PlanLever(
           Lever.FEED,
           "kg/d",
+          FEED_SPOKEN,
           0,
           0,
           MOST_FEED_KG,
           false,
-          kg -> changed(plan, "feeds", List.of(new FeedDesign(PlanInstead.SCRAPS, kg, null))));
+          kg -> changed(plan, "feeds", List.of(FeedDesign.of(PlanInstead.SCRAPS, kg))));
     }
     return new PlanLever(
         Lever.FEED,
         "kg/d",
+        FEED_SPOKEN,
         now,
         0,
         Math.max(MOST_FEED_KG, 2 * now),
@@ -109,6 +114,7 @@ record PlanLever(
     double now = sizes.glassM2();
     return new PlanLever(
         Lever.GLASS,
+        "m2",
         "m2",
         now,
         Math.min(now, LEAST_GLASS_M2),
@@ -133,6 +139,7 @@ record PlanLever(
     return new PlanLever(
         Lever.INSULATION,
         "m2.K/W",
+        "m2 K/W",
         sizes.tank().wallResistanceM2KW(),
         Math.min(LEAST_RESISTANCE, sizes.tank().wallResistanceM2KW()),
         MOST_RESISTANCE,
@@ -149,6 +156,7 @@ record PlanLever(
     return new PlanLever(
         Lever.PRICE,
         "1/(kW.h)",
+        MoneyReasons.currency(plan.money()) + " a kWh",
         now,
         0,
         MANY_TIMES * Math.max(now, PRICE_TO_START_FROM),
@@ -161,6 +169,7 @@ record PlanLever(
     return new PlanLever(
         Lever.RETENTION,
         "m3",
+        "m3 of tank",
         now,
         Math.min(now, LEAST_VOLUME_M3),
         Math.min(MOST_VOLUME_M3, 10 * now),
