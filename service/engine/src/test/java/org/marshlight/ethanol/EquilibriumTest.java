@@ -42,8 +42,9 @@ class EquilibriumTest {
   }
 
   /**
-   * What the stills leave out by standing at sea level: at 80 kPa, some 2000 m up, liquids boil 5
-   * to 7 K colder and give a vapour that is richer by less than a thirtieth of its ethanol.
+   * What the stills leave out by reading the vapour at one atmosphere: at 80 kPa, some 2000 m up,
+   * it is richer by less than a thirtieth of its ethanol, while liquids boil 5 to 7 K colder, which
+   * the stills do follow.
    */
   @Test
   void twoThousandMetresUpChangeTheCurveByLittle() {
