@@ -119,9 +119,20 @@ record ResolvedPlan(
     return design == null ? null : defaults.fill(design, pointer);
   }
 
-  /** Whether the beds, if there are any, get water that holds human waste. */
+  /** Whether the beds get water that holds human waste, or what is given must be taken so. */
   boolean humanOrigin() {
-    return given.effluent() != null || (people != null && people.count() > 0);
+    return given.effluent() != null || hasPeople() || humanOriginAssumed();
+  }
+
+  /** Whether a harvest or stillage is given of which nobody says what it grew on. */
+  boolean humanOriginAssumed() {
+    return given.effluent() == null
+        && !hasPeople()
+        && (given.harvest() != null || given.stillage() != null);
+  }
+
+  private boolean hasPeople() {
+    return people != null && people.count() > 0;
   }
 
   boolean toiletOnly() {
