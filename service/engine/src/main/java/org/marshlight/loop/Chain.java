@@ -249,6 +249,9 @@ final class Chain {
   }
 
   private void remarks(List<Notice> notices) {
+    if (plan.humanOriginAssumed() && (stages.fuel() || stages.heap())) {
+      notices.add(Notice.of("loop.human-origin-assumed"));
+    }
     if (stages.beds() && !stages.heap() && receivers.tops().equals(Party.LAND)) {
       notices.add(Notice.of("loop.no-heap"));
     }
