@@ -18,7 +18,7 @@ import org.marshlight.feed.Waste;
 final class Digestion {
 
   private static final int MOST_CYCLES = 200;
-  private static final double PERIODIC = 1e-8;
+  private static final double PERIODIC = 1e-6;
   private static final double WATER_KG_M3 = 1000;
 
   /** Dry mass of acid for each kg of its COD: acetic acid. */
