@@ -2,11 +2,15 @@ package org.marshlight;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.marshlight.contract.Assumption;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Faults;
 import org.marshlight.contract.Notice;
+import org.marshlight.decision.Decision;
 import org.marshlight.decision.PlanEstimate;
+import org.marshlight.decision.TankComparisons;
 import org.marshlight.decision.VerdictModel;
+import org.marshlight.digester.TankYears;
 import org.marshlight.ethanol.StillTarget;
 import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.loop.LoopModel;
@@ -34,23 +38,26 @@ public final class Marshlight {
     refuse(PlanCheck.faults(plan, request.stage()));
     CoefficientSet set = LoopModel.coefficients(plan);
     PreparedSite site = PreparedSite.of(plan, set);
-    LoopRun run = LoopModel.run(plan, request.stage(), site, set);
+    TankYears tanks = new TankYears();
+    LoopRun run = LoopModel.run(plan, request.stage(), site, set, tanks);
     refuse(unreachable(run));
     List<StageWorking> working = request.working() ? run.working().get() : null;
     List<Notice> notices = new ArrayList<>(run.allNotices());
+    notices.addAll(TankComparisons.of(plan, request.stage(), run, site, set));
+    List<Assumption> assumptions = new ArrayList<>(run.assumptions());
     PlanEstimate estimate;
     if (request.stage() == Stage.LOOP) {
-      estimate = PlanEstimate.whole(run, VerdictModel.verdicts(plan, run, site, set), working);
-      if (plan.money() != null) {
-        notices.add(Notice.of("decision.money-not-weighed"));
-      }
+      Decision decision = VerdictModel.decide(plan, run, site, set, tanks);
+      estimate = PlanEstimate.whole(run, decision, working);
+      assumptions.addAll(decision.assumptions());
+      notices.addAll(decision.notices());
     } else {
       estimate = PlanEstimate.of(request.stage(), run, working);
     }
     return new Answer<>(
         estimate,
         CautionRules.of(plan, estimate),
-        run.assumptions(),
+        List.copyOf(assumptions),
         notices,
         new Meta(Meta.VERSION, request.planSha256(), run.passes()));
   }

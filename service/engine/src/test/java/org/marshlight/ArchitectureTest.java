@@ -27,6 +27,7 @@ class ArchitectureTest {
       List.of(
           "contract",
           "evidence",
+          "statistics",
           "climate",
           "feed",
           "digester",

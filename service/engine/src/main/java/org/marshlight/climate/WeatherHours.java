@@ -51,10 +51,7 @@ final class WeatherHours {
             Months.list(diffuseWM2),
             Months.list(windMS));
     return new WeatherReading(
-        name,
-        latitudeDeg,
-        longitudeDeg,
-        elevationM,
+        new WeatherReading.Place(name, latitudeDeg, longitudeDeg, elevationM),
         new ClimateChoice(null, normals()),
         hours,
         List.copyOf(repairs));

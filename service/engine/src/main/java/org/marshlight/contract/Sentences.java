@@ -24,12 +24,13 @@ import org.apache.commons.text.StringSubstitutor;
 public final class Sentences {
 
   private static final MathContext THREE_DIGITS = new MathContext(3);
+  private static final double EXACT_BELOW = 1e6;
   private static final Map<String, Properties> BY_PLACE = new ConcurrentHashMap<>();
 
   private Sentences() {}
 
   /**
-   * The text of a code with its parameters set in; numbers are rounded to three digits.
+   * The text of a code with its parameters set in; numbers are rounded as {@link #number} says.
    *
    * @throws IllegalArgumentException if there is no such code or a place has no parameter
    */
@@ -67,10 +68,13 @@ public final class Sentences {
         .replace(template);
   }
 
-  /** A number as a sentence prints it: three significant digits at most, no exponent. */
+  /**
+   * A number as a sentence prints it, without exponent: three significant digits at most, but a
+   * whole number below a million as it is, for it may be a bound.
+   */
   public static String number(double value) {
-    if (value == 0) {
-      return "0";
+    if (value == Math.rint(value) && Math.abs(value) < EXACT_BELOW) {
+      return String.valueOf((long) value);
     }
     BigDecimal rounded = new BigDecimal(value).round(THREE_DIGITS);
     return rounded.scale() <= 0

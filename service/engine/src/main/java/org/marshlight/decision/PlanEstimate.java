@@ -27,6 +27,13 @@ import org.marshlight.wetland.WetlandEstimate;
  * @param flows every flow, for a diagram
  * @param closure how closed the loop is
  * @param verdicts what is worth building
+ * @param money the whole plan in money
+ * @param greenhouseGas the plan against the present system
+ * @param energyReturn energy returned on energy spent
+ * @param alternatives what glass, money and wastes would give otherwise
+ * @param materials what is to be bought and dug, by geometry alone
+ * @param work hours of work
+ * @param calendar the year's work and watch-points
  * @param working the steps of each stage, where asked for
  */
 @Meaning("The figures of a plan; parts that it does not have are absent.")
@@ -40,12 +47,22 @@ public record PlanEstimate(
     @Meaning("Every flow, for a diagram.") @Size(max = 2000) List<Flow> flows,
     @Meaning("How closed the loop is.") @Size(max = 20) List<Closure> closure,
     @Meaning("What is worth building.") @Size(max = 20) List<Verdict> verdicts,
+    @Meaning("The whole plan in money; absent without costs.") MoneyEstimate money,
+    @Meaning("Greenhouse gases of the plan against the present system; absent without a tank.")
+        GreenhouseGasEstimate greenhouseGas,
+    @Meaning("Energy returned on energy spent.") EnergyReturnEstimate energyReturn,
+    @Meaning("What glass, money and wastes would give otherwise.") @Size(max = 10)
+        List<Alternative> alternatives,
+    @Meaning("What is to be bought and dug, by geometry alone: no structural design.")
+        @Size(max = 60)
+        List<MaterialNeeded> materials,
+    @Meaning("Hours of work.") WorkEstimate work,
+    @Meaning("The year's work and watch-points.") @Size(max = 60) List<CalendarEntry> calendar,
     @Meaning("The steps of each stage, where asked for.") @Size(max = 10)
         List<StageWorking> working) {
 
-  /** All figures of a chain with its verdicts. */
-  public static PlanEstimate whole(
-      LoopRun run, List<Verdict> verdicts, List<StageWorking> working) {
+  /** All figures of a chain with what is decided of it. */
+  public static PlanEstimate whole(LoopRun run, Decision decision, List<StageWorking> working) {
     return new PlanEstimate(
         run.digester() == null ? null : run.digester().estimate(),
         run.wetland() == null ? null : run.wetland().estimate(),
@@ -55,7 +72,14 @@ public record PlanEstimate(
         run.balances(),
         run.flows(),
         run.closure(),
-        verdicts,
+        decision.verdicts(),
+        decision.money(),
+        decision.greenhouseGas(),
+        decision.energyReturn(),
+        decision.alternatives(),
+        decision.materials(),
+        decision.work(),
+        decision.calendar(),
         working);
   }
 
@@ -67,6 +91,13 @@ public record PlanEstimate(
         stage == Stage.CROP ? run.crop().estimate() : null,
         stage == Stage.ETHANOL ? run.ethanol().estimate() : null,
         stage == Stage.COMPOST ? run.compost().estimate() : null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
         null,
         null,
         null,

@@ -4,29 +4,47 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.marshlight.contract.Meaning;
+import org.marshlight.contract.Quantity;
 
 /**
  * Whether one part of the plan is worth building.
  *
  * @param component the part
+ * @param bed name of the bed, for one of several beds
  * @param answer yes, marginal or no
+ * @param basis what the answer rests on
+ * @param measure the number that decides, and its thresholds
  * @param reasons why, the strongest first
  * @param conditions what must be answered before it may be built
+ * @param heldBackBy codes of the reasons and conditions that keep a yes back
+ * @param difference the plan with the part less the same plan without it
  */
 @Meaning("Whether one part of the plan is worth building.")
 public record Verdict(
     @NotNull @Meaning("The part.") Component component,
+    @Meaning("Name of the bed, for one of several beds; null otherwise.") @Size(max = 20)
+        String bed,
     @NotNull @Meaning("Yes, marginal or no.") Worth answer,
+    @NotNull @Meaning("What the answer rests on.") Basis basis,
+    @NotNull @Meaning("The number that decides, and its thresholds.") Measure measure,
     @Meaning("Why, the strongest first.") @Size(max = 20) List<Reason> reasons,
     @Meaning("What must be answered before it may be built.") @Size(max = 20)
-        List<Reason> conditions) {
+        List<Reason> conditions,
+    @Meaning("Codes of the reasons and conditions that keep a yes back.") @Size(max = 20)
+        List<String> heldBackBy,
+    @NotNull @Meaning("The plan with the part less the same plan without it.")
+        Difference difference) {
 
   /** Parts of a plan that are judged. */
   public enum Component {
     GAS_CAPTURE,
     GLASS,
     NIGHT_INSULATION,
+    CO_FEEDING,
+    /** All beds together. */
     BEDS,
+    /** One of several beds. */
+    BED,
     FUEL_ALCOHOL,
     COMPOST
   }
@@ -36,5 +54,52 @@ public record Verdict(
     YES,
     MARGINAL,
     NO
+  }
+
+  /** What a verdict rests on. */
+  public enum Basis {
+    ENERGY,
+    /** The sign of the expected net present value over the swing of price and life. */
+    MONEY,
+    WATER,
+    NUTRIENTS
+  }
+
+  /**
+   * The number that decides a verdict. Conditions and failures can still hold a yes back.
+   *
+   * @param value the number
+   * @param yesFrom yes from here on
+   * @param marginalFrom marginal from here on
+   * @param unit UCUM code; money is in the plan's currency
+   */
+  @Meaning("The number that decides; conditions and failures can still hold a yes back.")
+  public record Measure(
+      @Quantity(unit = Quantity.UNIT_BESIDE, low = -1e15, high = 1e15, meaning = "The number.")
+          double value,
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -1e15,
+              high = 1e15,
+              meaning = "Yes from here on.")
+          double yesFrom,
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -1e15,
+              high = 1e15,
+              meaning = "Marginal from here on.")
+          double marginalFrom,
+      @NotNull @Meaning("UCUM code; money is in the plan's currency.") @Size(max = 40)
+          String unit) {
+
+    /** What the number alone says. */
+    Worth worth() {
+      return value >= yesFrom ? Worth.YES : value >= marginalFrom ? Worth.MARGINAL : Worth.NO;
+    }
+
+    /** How far the number lies above the threshold of yes. */
+    double aboveYes() {
+      return value - yesFrom;
+    }
   }
 }

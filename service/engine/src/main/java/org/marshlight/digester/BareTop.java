@@ -4,17 +4,14 @@ import org.marshlight.climate.ClimateYear;
 import org.marshlight.climate.TiltedYear;
 
 /** A lid under bare soil of the burial depth, or under nothing, that meets sun, wind and sky. */
-final class BareTop implements Top {
+final class BareTop extends Top {
 
   private final TiltedYear sun;
   private final WeatheredSurface surface;
   private final double absorptance;
   private final double soilM2KW;
 
-  private int month;
   private double sunW;
-  private double conductanceWK;
-  private double environmentC;
 
   BareTop(ClimateYear year, TankDesign tank, TankGeometry geometry, HeatCoefficients coefficients) {
     sun = year.tilted(0, 180);
@@ -26,9 +23,8 @@ final class BareTop implements Top {
   }
 
   @Override
-  public void prepare(int hour, int hourMonth, double lidC) {
-    month = hourMonth;
-    surface.prepare(hour, month);
+  void prepare(int hour, double lidC) {
+    surface.prepare(hour);
     sunW = absorptance * surface.areaM2() * sun.totalWM2(hour);
     double outer = surface.coefficientWM2K();
     environmentC = surface.environmentC() + sunW / (outer * surface.areaM2());
@@ -36,35 +32,16 @@ final class BareTop implements Top {
   }
 
   @Override
-  public double conductanceWK() {
-    return conductanceWK;
-  }
-
-  @Override
-  public double environmentC() {
-    return environmentC;
-  }
-
-  @Override
-  public double sideConductanceWK() {
-    return 0;
-  }
-
-  @Override
-  public double lidSunW() {
-    return 0;
-  }
-
-  @Override
-  public void book(double lidC, HeatLedger ledger) {
+  void settle(double lidC) {
     double upW = conductanceWK * (lidC - environmentC);
+    surfaceC = environmentC + upW / (surface.coefficientWM2K() * surface.areaM2());
+    surface.settle(surfaceC);
+  }
+
+  @Override
+  void book(double lidC, int month, HeatLedger ledger) {
     ledger.add(ledger.sunOnTop, month, sunW / absorptance);
     ledger.add(ledger.absorbedSun, month, sunW);
-    surface.book(environmentC + upW / (surface.coefficientWM2K() * surface.areaM2()), ledger);
-  }
-
-  @Override
-  public double surfaceC() {
-    return surface.surfaceC();
+    surface.book(month, ledger);
   }
 }

@@ -78,7 +78,7 @@ public record CoverDesign(
    * @param lidM2 area of the lid
    * @param latitudeRad latitude of the site
    */
-  CoverDesign over(double lidM2, double latitudeRad) {
+  public CoverDesign over(double lidM2, double latitudeRad) {
     return new CoverDesign(
         kind,
         apertureM2 == null ? Double.valueOf(lidM2) : apertureM2,

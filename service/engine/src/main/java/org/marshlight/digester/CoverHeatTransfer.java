@@ -67,7 +67,7 @@ public final class CoverHeatTransfer {
     }
     double start = 1 - 1708 / rayleighCosTilt;
     double tilted = Math.max(0, 1 - tiltTerm * 1708 / rayleighCosTilt);
-    double strong = rayleighCosTilt > 5830 ? StrictMath.cbrt(rayleighCosTilt / 5830) - 1 : 0;
+    double strong = rayleighCosTilt > 5830 ? CubeRoot.of(rayleighCosTilt / 5830) - 1 : 0;
     return 1 + 1.44 * tilted * start + strong;
   }
 
@@ -139,7 +139,7 @@ public final class CoverHeatTransfer {
       @Argument(symbol = "p_w", unit = "Pa", low = 0, high = 101000) double waterPa,
       @Argument(symbol = "p_g", unit = "Pa", low = 0, high = 101000) double coverPa) {
     double drive = waterK - coverK + (waterPa - coverPa) * waterK / (268_900 - waterPa);
-    return drive > 0 ? 0.884 * StrictMath.cbrt(drive) : 0;
+    return drive > CubeRoot.LEAST ? 0.884 * CubeRoot.of(drive) : 0;
   }
 
   /** Heat that vapour carries from warm liquor to a cooler lid. */
@@ -155,22 +155,5 @@ public final class CoverHeatTransfer {
       @Argument(symbol = "p_w", unit = "Pa", low = 0, high = 101000) double waterPa,
       @Argument(symbol = "p_g", unit = "Pa", low = 0, high = 101000) double coverPa) {
     return 0.016273 * convection * (waterPa - coverPa);
-  }
-
-  /** Temperature of a dry absorber under sun from which nothing is taken. */
-  @Formula(
-      id = "digester.stagnation-temperature",
-      symbol = "T_stag",
-      expression = "T_a + G (tau alpha) / U_L",
-      unit = "Cel",
-      meaning = "Temperature of a dry glazed absorber from which no heat is taken.",
-      source = "duffie-beckman")
-  public static double stagnationTemperatureC(
-      @Argument(symbol = "T_a", unit = "Cel", low = -60, high = 60) double airC,
-      @Argument(symbol = "G", unit = "W/m2", low = 0, high = 1500) double irradiance,
-      @Argument(symbol = "(tau alpha)", unit = "1", low = 0, high = 1)
-          double transmittanceAbsorptance,
-      @Argument(symbol = "U_L", unit = "W/(m2.K)", low = 0.1, high = 30) double lossCoefficient) {
-    return airC + irradiance * transmittanceAbsorptance / lossCoefficient;
   }
 }

@@ -11,6 +11,7 @@ public final class Digester implements EvidenceShelf {
     return List.of(
         GlazingOptics.class,
         CoverHeatTransfer.class,
+        Stagnation.class,
         GroundCoupling.class,
         PitCoupling.class,
         MethaneKinetics.class);

@@ -161,18 +161,12 @@ final class DigesterReport {
     return Double.isNaN(value) ? null : value;
   }
 
-  /** Full sun on a hot day, the loss taken from a warm lid under still air. */
   private static Double stagnation(CoverDesign cover, CoefficientSet set) {
     if (cover.kind() != CoverKind.GLAZED) {
       return null;
     }
-    StagnationCoefficients worst = set.bind(StagnationCoefficients.class);
-    double loss = cover.layers() > 1 ? worst.lossTwoPanes() : worst.lossOnePane();
-    return CoverHeatTransfer.stagnationTemperatureC(
-        worst.airC(),
-        worst.irradiance(),
-        Glazing.of(cover, set.bind(HeatCoefficients.class)).atNormalIncidence(),
-        loss);
+    return Stagnation.ofCoverC(
+        cover, set.bind(StagnationCoefficients.class), set.bind(HeatCoefficients.class));
   }
 
   private static DigesterEstimate.HeatFlows flows(HeatLedger ledger) {

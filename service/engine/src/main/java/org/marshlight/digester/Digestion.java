@@ -18,7 +18,7 @@ import org.marshlight.feed.Waste;
 final class Digestion {
 
   private static final int MOST_CYCLES = 200;
-  private static final double PERIODIC = 1e-11;
+  private static final double PERIODIC = 1e-10;
   private static final double WATER_KG_M3 = 1000;
 
   /** Dry mass of acid for each kg of its COD: acetic acid. */
@@ -230,10 +230,16 @@ final class Digestion {
     return monthly;
   }
 
-  /** Runs periods until one ends as it began, and returns the last. */
+  /**
+   * Runs periods until one ends as it began, and returns the last. What solids are left from one
+   * desludging to the next comes near its limit as a geometric series: after every two periods it
+   * is put where the series leads (Aitken).
+   */
   DigestionYear periodic() {
     DigestionYear result = null;
+    PeriodicLimit limit = new PeriodicLimit(2 * lumps.count + 1);
     for (int cycle = 1; cycle <= MOST_CYCLES; cycle++) {
+      takeSolids(limit.next(solids()));
       double before = heldCod();
       Matter start = held();
       result = new DigestionYear(years);
@@ -249,6 +255,20 @@ final class Digestion {
     }
     average(result);
     return result;
+  }
+
+  private double[] solids() {
+    double[] state = new double[2 * lumps.count + 1];
+    System.arraycopy(sludgeDegradable, 0, state, 0, lumps.count);
+    System.arraycopy(sludgeInert, 0, state, lumps.count, lumps.count);
+    state[2 * lumps.count] = sludgeFixed;
+    return state;
+  }
+
+  private void takeSolids(double[] state) {
+    System.arraycopy(state, 0, sludgeDegradable, 0, lumps.count);
+    System.arraycopy(state, lumps.count, sludgeInert, 0, lumps.count);
+    sludgeFixed = state[2 * lumps.count];
   }
 
   private void runYear(int year, DigestionYear result) {

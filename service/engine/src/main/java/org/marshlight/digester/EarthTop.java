@@ -9,13 +9,9 @@ import org.marshlight.contract.Months;
  * A lid under planted soil of the burial depth. The ground's surface has its own yearly wave, which
  * holds sun, wind and sky already.
  */
-final class EarthTop implements Top {
+final class EarthTop extends Top {
 
   private final double[] surfaceOfDayC = new double[Months.DAYS_PER_YEAR];
-  private final double conductanceWK;
-
-  private int month;
-  private double environmentC;
 
   EarthTop(
       ClimateYear year, TankDesign tank, TankGeometry geometry, HeatCoefficients coefficients) {
@@ -32,38 +28,17 @@ final class EarthTop implements Top {
   }
 
   @Override
-  public void prepare(int hour, int hourMonth, double lidC) {
-    month = hourMonth;
+  void prepare(int hour, double lidC) {
     environmentC = surfaceOfDayC[hour / 24];
   }
 
   @Override
-  public double conductanceWK() {
-    return conductanceWK;
+  void settle(double lidC) {
+    surfaceC = environmentC;
   }
 
   @Override
-  public double environmentC() {
-    return environmentC;
-  }
-
-  @Override
-  public double sideConductanceWK() {
-    return 0;
-  }
-
-  @Override
-  public double lidSunW() {
-    return 0;
-  }
-
-  @Override
-  public void book(double lidC, HeatLedger ledger) {
+  void book(double lidC, int month, HeatLedger ledger) {
     ledger.add(ledger.coverSoil, month, -conductanceWK * (lidC - environmentC));
-  }
-
-  @Override
-  public double surfaceC() {
-    return environmentC;
   }
 }

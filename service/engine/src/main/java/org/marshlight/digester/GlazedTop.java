@@ -11,7 +11,7 @@ import org.marshlight.climate.TiltedYear;
  * the glass from sunset to sunrise. The wedge between lid and glass is taken as a gap of its mean
  * height at half the glass's tilt.
  */
-final class GlazedTop implements Top {
+final class GlazedTop extends Top {
 
   /** Hollands' correlation ends at 75 deg. */
   private static final double STEEPEST_RAD = 1.3;
@@ -27,16 +27,11 @@ final class GlazedTop implements Top {
   private final double paneFactor;
   private final boolean twoPanes;
   private final double nightM2KW;
-  private final double sideWK;
 
-  private int month;
   private double innerPaneC;
-  private double outerPaneC;
   private double lidToPaneWM2K;
   private double paneToPaneWM2K;
-  private double conductanceWK;
-  private double lidSunW;
-  private double sunOnGlassW;
+  private int hour;
 
   GlazedTop(
       ClimateYear year, CoverDesign cover, TankGeometry geometry, HeatCoefficients coefficients) {
@@ -57,30 +52,30 @@ final class GlazedTop implements Top {
     paneGap = new AirGap(coefficients.paneGap(), Math.min(STEEPEST_RAD, tilt));
     twoPanes = cover.layers() > 1;
     nightM2KW = cover.nightResistanceM2KW();
-    sideWK = (backM * geometry.lengthM() + endsM2) / cover.enclosureResistanceM2KW();
+    sideConductanceWK = (backM * geometry.lengthM() + endsM2) / cover.enclosureResistanceM2KW();
     surface = new WeatheredSurface(year, coefficients, glassM2, (1 + FastMath.cos(tilt)) / 2);
     sun = year.tilted(cover.tiltDeg(), cover.azimuthDeg());
     absorbedWM2 = Glazing.of(cover, coefficients).absorbedWM2(sun);
     innerPaneC = surface.surfaceC();
-    outerPaneC = surface.surfaceC();
+    surfaceC = surface.surfaceC();
   }
 
   @Override
-  public void prepare(int hour, int hourMonth, double lidC) {
-    month = hourMonth;
-    surface.prepare(hour, month);
+  void prepare(int stepHour, double lidC) {
+    hour = stepHour;
+    surface.prepare(hour);
     lidToPaneWM2K = across(lidGap, lidC, innerPaneC, lidFactor);
     double resistanceM2KW = surface.areaM2() / (lidM2 * lidToPaneWM2K);
     if (twoPanes) {
-      paneToPaneWM2K = across(paneGap, innerPaneC, outerPaneC, paneFactor);
+      paneToPaneWM2K = across(paneGap, innerPaneC, surfaceC, paneFactor);
       resistanceM2KW += 1 / paneToPaneWM2K;
     }
     if (year.extraterrestrialWM2()[hour] <= 0) {
       resistanceM2KW += nightM2KW;
     }
+    environmentC = surface.environmentC();
     conductanceWK = surface.areaM2() / (resistanceM2KW + 1 / surface.coefficientWM2K());
     lidSunW = absorbedWM2[hour] * surface.areaM2();
-    sunOnGlassW = sun.totalWM2(hour) * surface.areaM2();
   }
 
   private static double across(AirGap gap, double belowC, double aboveC, double factor) {
@@ -90,38 +85,18 @@ final class GlazedTop implements Top {
   }
 
   @Override
-  public double conductanceWK() {
-    return conductanceWK;
-  }
-
-  @Override
-  public double environmentC() {
-    return surface.environmentC();
-  }
-
-  @Override
-  public double sideConductanceWK() {
-    return sideWK;
-  }
-
-  @Override
-  public double lidSunW() {
-    return lidSunW;
-  }
-
-  @Override
-  public void book(double lidC, HeatLedger ledger) {
-    double upW = conductanceWK * (lidC - environmentC());
+  void settle(double lidC) {
+    double upW = conductanceWK * (lidC - environmentC);
     innerPaneC = lidC - upW / (lidToPaneWM2K * lidM2);
-    outerPaneC = twoPanes ? innerPaneC - upW / (paneToPaneWM2K * surface.areaM2()) : innerPaneC;
-    ledger.add(ledger.sunOnTop, month, sunOnGlassW);
-    ledger.add(ledger.absorbedSun, month, lidSunW);
-    ledger.add(ledger.enclosure, month, -sideWK * (lidC - surface.airC()));
-    surface.book(environmentC() + upW / (surface.coefficientWM2K() * surface.areaM2()), ledger);
+    surfaceC = twoPanes ? innerPaneC - upW / (paneToPaneWM2K * surface.areaM2()) : innerPaneC;
+    surface.settle(environmentC + upW / (surface.coefficientWM2K() * surface.areaM2()));
   }
 
   @Override
-  public double surfaceC() {
-    return outerPaneC;
+  void book(double lidC, int month, HeatLedger ledger) {
+    ledger.add(ledger.sunOnTop, month, sun.totalWM2(hour) * surface.areaM2());
+    ledger.add(ledger.absorbedSun, month, lidSunW);
+    ledger.add(ledger.enclosure, month, -sideConductanceWK * (lidC - surface.airC()));
+    surface.book(month, ledger);
   }
 }

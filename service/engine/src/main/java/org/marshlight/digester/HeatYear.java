@@ -14,6 +14,7 @@ final class HeatYear {
   final double groundLossWK;
   final double standardGroundLossWK;
   final double stepH;
+  private final double[] shareOfMonth = new double[Months.COUNT];
   double leastLiquorC = Double.POSITIVE_INFINITY;
   double greatestLiquorC = Double.NEGATIVE_INFINITY;
   double greatestLidC = Double.NEGATIVE_INFINITY;
@@ -31,11 +32,20 @@ final class HeatYear {
     this.ledger = new HeatLedger(stepH);
     this.groundLossWK = groundLossWK;
     this.standardGroundLossWK = standardGroundLossWK;
+    for (int month = 0; month < Months.COUNT; month++) {
+      shareOfMonth[month] = stepH / (24 * Months.days(month));
+    }
   }
 
-  void record(int hour, int month, double liquorC, double lidC, double surfaceC) {
-    double share = stepH / (24 * Months.days(month));
-    dailyLiquorC[hour / 24] += liquorC * stepH / 24;
+  /**
+   * Records the temperatures at the end of a step.
+   *
+   * @param day day of the year
+   * @param month its month
+   */
+  void record(int day, int month, double liquorC, double lidC, double surfaceC) {
+    double share = shareOfMonth[month];
+    dailyLiquorC[day] += liquorC * stepH / 24;
     monthlyLiquorC[month] += liquorC * share;
     monthlyLidC[month] += lidC * share;
     monthlySurfaceC[month] += surfaceC * share;

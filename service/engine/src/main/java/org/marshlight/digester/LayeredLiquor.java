@@ -4,7 +4,7 @@ package org.marshlight.digester;
  * Liquor of an upper and a lower half. Warm over cold they hardly mix; cold over warm they turn
  * over. Inflow reaches both alike; the ground meets each by the wall and floor that it wets.
  */
-final class LayeredLiquor implements Liquor {
+final class LayeredLiquor extends Liquor {
 
   private final HeldHeat half;
   private final GroundExchange ground;
@@ -13,13 +13,13 @@ final class LayeredLiquor implements Liquor {
   private final double stableWK;
   private final double turningWK;
 
+  private double halfWK;
   private int month;
   private double groundBaseW;
   private double groundFactor;
   private double exchangeWK;
   private double lowerSumWK;
   private double lowerDriveW;
-  private double upperC;
   private double lowerC;
 
   /**
@@ -46,66 +46,61 @@ final class LayeredLiquor implements Liquor {
   }
 
   @Override
-  public void prepare(int stepMonth, double baseW, double factor) {
+  void stepOf(double hours) {
+    halfWK = half.wattsPerK(hours);
+  }
+
+  @Override
+  void prepare(int stepMonth, double baseW, double factor) {
     month = stepMonth;
     groundBaseW = baseW;
     groundFactor = factor;
-    exchangeWK = upperC >= lowerC ? stableWK : turningWK;
-    lowerSumWK =
-        half.wattsPerK()
-            + exchangeWK
-            + (1 - upperShare) * groundFactor * ground.internalWK()
-            + inflow.wattsPerK(month) / 2;
-    lowerDriveW =
-        half.wattsPerK() * lowerC
-            - (1 - upperShare) * groundFactor * groundBaseW
-            + inflow.wattsPerK(month) / 2 * inflow.temperatureC(month);
+    exchangeWK = surfaceC >= lowerC ? stableWK : turningWK;
+    double heldAndFedWK = halfWK + exchangeWK + inflow.wattsPerK(month) / 2;
+    double fedW = inflow.wattsPerK(month) / 2 * inflow.temperatureC(month);
+    double groundWK = groundFactor * ground.internalWK();
+    double groundW = groundFactor * groundBaseW;
+    lowerSumWK = heldAndFedWK + (1 - upperShare) * groundWK;
+    lowerDriveW = halfWK * lowerC - (1 - upperShare) * groundW + fedW;
+    sumWK = heldAndFedWK + upperShare * groundWK - exchangeWK * exchangeWK / lowerSumWK;
+    driveW =
+        halfWK * surfaceC - upperShare * groundW + fedW + exchangeWK * lowerDriveW / lowerSumWK;
   }
 
   @Override
-  public double sumWK() {
-    return half.wattsPerK()
-        + exchangeWK
-        + upperShare * groundFactor * ground.internalWK()
-        + inflow.wattsPerK(month) / 2
-        - exchangeWK * exchangeWK / lowerSumWK;
-  }
-
-  @Override
-  public double driveW() {
-    return half.wattsPerK() * upperC
-        - upperShare * groundFactor * groundBaseW
-        + inflow.wattsPerK(month) / 2 * inflow.temperatureC(month)
-        + exchangeWK * lowerDriveW / lowerSumWK;
-  }
-
-  @Override
-  public void settle(double newUpperC, HeatLedger ledger) {
-    double newLowerC = (lowerDriveW + exchangeWK * newUpperC) / lowerSumWK;
+  void book(double newUpperC, HeatLedger ledger) {
+    double newLowerC = lowerAfter(newUpperC);
     double wetted = upperShare * newUpperC + (1 - upperShare) * newLowerC;
     ledger.add(ledger.ground, month, -groundFactor * (groundBaseW + ground.internalWK() * wetted));
     ledger.add(
         ledger.inflow,
         month,
         inflow.wattsPerK(month) * (inflow.temperatureC(month) - (newUpperC + newLowerC) / 2));
-    ledger.add(ledger.stored, month, half.wattsPerK() * (newUpperC - upperC + newLowerC - lowerC));
-    upperC = newUpperC;
+    ledger.add(ledger.stored, month, halfWK * (newUpperC - surfaceC + newLowerC - lowerC));
+  }
+
+  @Override
+  void settle(double newUpperC) {
+    take(newUpperC, lowerAfter(newUpperC));
+  }
+
+  @Override
+  void start(double startC) {
+    take(startC, startC);
+  }
+
+  @Override
+  void shift(double kelvin) {
+    take(surfaceC + kelvin, lowerC + kelvin);
+  }
+
+  private double lowerAfter(double newUpperC) {
+    return (lowerDriveW + exchangeWK * newUpperC) / lowerSumWK;
+  }
+
+  private void take(double upperC, double newLowerC) {
+    surfaceC = upperC;
     lowerC = newLowerC;
-  }
-
-  @Override
-  public void start(double startC) {
-    upperC = startC;
-    lowerC = startC;
-  }
-
-  @Override
-  public double surfaceC() {
-    return upperC;
-  }
-
-  @Override
-  public double meanC() {
-    return (upperC + lowerC) / 2;
+    meanC = (upperC + newLowerC) / 2;
   }
 }

@@ -1,16 +1,16 @@
 package org.marshlight.digester;
 
 /** Liquor of one temperature. */
-final class MixedLiquor implements Liquor {
+final class MixedLiquor extends Liquor {
 
   private final HeldHeat held;
   private final GroundExchange ground;
   private final Inflow inflow;
 
+  private double heldWK;
   private int month;
   private double groundBaseW;
   private double groundFactor;
-  private double temperatureC;
 
   MixedLiquor(HeldHeat held, GroundExchange ground, Inflow inflow) {
     this.held = held;
@@ -19,44 +19,40 @@ final class MixedLiquor implements Liquor {
   }
 
   @Override
-  public void prepare(int stepMonth, double baseW, double factor) {
+  void stepOf(double hours) {
+    heldWK = held.wattsPerK(hours);
+  }
+
+  @Override
+  void prepare(int stepMonth, double baseW, double factor) {
     month = stepMonth;
     groundBaseW = baseW;
     groundFactor = factor;
+    double inflowWK = inflow.wattsPerK(month);
+    sumWK = heldWK + groundFactor * ground.internalWK() + inflowWK;
+    driveW = heldWK * surfaceC - groundFactor * groundBaseW + inflowWK * inflow.temperatureC(month);
   }
 
   @Override
-  public double sumWK() {
-    return held.wattsPerK() + groundFactor * ground.internalWK() + inflow.wattsPerK(month);
-  }
-
-  @Override
-  public double driveW() {
-    return held.wattsPerK() * temperatureC
-        - groundFactor * groundBaseW
-        + inflow.wattsPerK(month) * inflow.temperatureC(month);
-  }
-
-  @Override
-  public void settle(double newC, HeatLedger ledger) {
+  void book(double newC, HeatLedger ledger) {
     ledger.add(ledger.ground, month, -groundFactor * (groundBaseW + ground.internalWK() * newC));
     ledger.add(ledger.inflow, month, inflow.wattsPerK(month) * (inflow.temperatureC(month) - newC));
-    ledger.add(ledger.stored, month, held.wattsPerK() * (newC - temperatureC));
-    temperatureC = newC;
+    ledger.add(ledger.stored, month, heldWK * (newC - surfaceC));
   }
 
   @Override
-  public void start(double startC) {
-    temperatureC = startC;
+  void settle(double newC) {
+    surfaceC = newC;
+    meanC = newC;
   }
 
   @Override
-  public double surfaceC() {
-    return temperatureC;
+  void start(double startC) {
+    settle(startC);
   }
 
   @Override
-  public double meanC() {
-    return temperatureC;
+  void shift(double kelvin) {
+    settle(surfaceC + kelvin);
   }
 }

@@ -6,5 +6,4 @@ import org.marshlight.evidence.Coefficient;
 public record StagnationCoefficients(
     @Coefficient("digester.stagnation-air") double airC,
     @Coefficient("digester.stagnation-irradiance") double irradiance,
-    @Coefficient("digester.stagnation-loss-one-pane") double lossOnePane,
-    @Coefficient("digester.stagnation-loss-two-panes") double lossTwoPanes) {}
+    @Coefficient("digester.stagnation-wind") double windMS) {}

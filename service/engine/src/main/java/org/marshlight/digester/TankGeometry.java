@@ -13,7 +13,7 @@ import org.apache.commons.math3.util.FastMath;
  * @param widthM shorter side of the plan, or the diameter
  * @param floorDepthM from ground surface to the floor
  */
-record TankGeometry(
+public record TankGeometry(
     double liquidM3,
     double liquidDepthM,
     double planAreaM2,
@@ -25,7 +25,12 @@ record TankGeometry(
   /** Length over width of a rectangular tank whose length is not given. */
   private static final double USUAL_LENGTH_OVER_WIDTH = 2;
 
-  static TankGeometry of(TankDesign tank, double gasSpaceM) {
+  /**
+   * Sizes of a tank whose defaults are filled.
+   *
+   * @param gasSpaceM height of the gas space over the liquor
+   */
+  public static TankGeometry of(TankDesign tank, double gasSpaceM) {
     double area = tank.liquidVolumeM3() / tank.liquidDepthM();
     double floorDepth = tank.burialDepthM() + gasSpaceM + tank.liquidDepthM();
     if (tank.shape() == TankShape.CYLINDRICAL) {

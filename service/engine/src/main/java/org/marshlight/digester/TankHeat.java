@@ -14,7 +14,6 @@ import org.marshlight.contract.Months;
 final class TankHeat {
 
   private static final double KELVIN = 273.15;
-  private static final double HOUR_S = 3600;
 
   /** Heat capacity of water at the temperatures of tanks, J/(kg.K). */
   static final double WATER_J_KG_K = 4186;
@@ -24,10 +23,10 @@ final class TankHeat {
 
   private static final int MOST_YEARS = 40;
 
-  /** Day from which the year is run once for a start, 1 October. */
-  private static final int WARM_UP_FROM_DAY = 273;
+  /** Length of the steps that only seek where to start. */
+  private static final int COARSE_H = 3;
 
-  private static final double PERIODIC_K = 1e-5;
+  private static final double PERIODIC_K = 5e-4;
 
   private final ClimateYear year;
   private final Top top;
@@ -35,18 +34,24 @@ final class TankHeat {
   private final Liquor liquor;
   private final AirGap gasSpace;
   private final double gasSpaceFactor;
-  private final double lossWK;
   private final double firstYearGroundLoss;
   private final double floorDepthM;
   private final double planM2;
   private final double lidResistanceM2KW;
   private final double scumResistanceM2KW;
   private final HeldHeat lid;
+  private final HeldHeat whole;
+  private final double groundAndInflowWK;
   private final int stepsPerHour;
   private final int[] monthOfDay = Months.monthOfDay();
 
+  private double lidWK;
   private double lidC;
   private double undersideC;
+  private double exchangeWK;
+  private double newLidC;
+  private double newSurfaceC;
+  private double heaterW;
   private Heater heater = Heater.NONE;
 
   /** A tank ready to be run by the hour. */
@@ -92,9 +97,9 @@ final class TankHeat {
     lidResistanceM2KW = tank.lidResistanceM2KW();
     scumResistanceM2KW = tank.scumResistanceM2KW();
     firstYearGroundLoss = coefficients.firstYearGroundLoss();
-    double stepS = HOUR_S / stepsPerHour;
-    lid = new HeldHeat(planM2 * coefficients.lidHeatCapacity() * 1000 / stepS);
-    HeldHeat held = new HeldHeat(geometry.liquidM3() * WATER_KG_M3 * WATER_J_KG_K / stepS);
+    lid = HeldHeat.ofJoules(planM2 * coefficients.lidHeatCapacity() * 1000);
+    HeldHeat held = HeldHeat.ofJoules(geometry.liquidM3() * WATER_KG_M3 * WATER_J_KG_K);
+    whole = new HeldHeat(held.wattHoursPerK() + lid.wattHoursPerK());
     double wallM2 = geometry.perimeterM() * geometry.liquidDepthM();
     liquor =
         tank.liquorLayers() > 1
@@ -106,13 +111,14 @@ final class TankHeat {
                 planM2 * coefficients.stableMixing(),
                 planM2 * coefficients.turningMixing())
             : new MixedLiquor(held, ground, inflow);
-    lossWK = ground.internalWK() + inflow.meanWattsPerK();
+    groundAndInflowWK = ground.internalWK() + inflow.meanWattsPerK();
   }
 
   /**
    * Repeats the year until it ends as it began and its mean liquor temperature is the one that the
-   * ground's steady part was given. The last months are run first, for a start near the truth; the
-   * mean is then found by Newton's method with the slope of a year of constant conductances.
+   * ground's steady part was given. A year in long steps is run first, for a start near the truth;
+   * the mean is then found by Newton's method with the slope of a year of constant conductances,
+   * and the tank is warmed or cooled with it.
    */
   HeatYear periodicYear() {
     return periodicYear(Heater.NONE);
@@ -127,16 +133,24 @@ final class TankHeat {
     heater = liquorHeater;
     double guess = Months.mean(year.site().airC());
     start(guess);
-    guess += liquorAboveAirK(run(WARM_UP_FROM_DAY, Months.DAYS_PER_YEAR, guess, null));
+    double startC = liquor.meanC;
+    Coarse first = coarse(guess);
+    double lossWK = groundAndInflowWK + first.throughLidWK();
+    double followWK = ground.steadyWK() - ground.internalWK();
+    double error = first.meanC() - guess;
     HeatYear result = null;
     for (int pass = 0; pass < MOST_YEARS; pass++) {
-      double startC = liquor.meanC();
-      result = run(0, Months.DAYS_PER_YEAR, guess, null);
-      double error = result.meanLiquorC() - guess;
-      if (Math.abs(error) < PERIODIC_K && Math.abs(liquor.meanC() - startC) < PERIODIC_K) {
+      double drift = liquor.meanC - startC;
+      if (result != null && Math.abs(error) < PERIODIC_K && Math.abs(drift) < PERIODIC_K) {
         return result;
       }
-      guess += error / (1 + (ground.steadyWK() - ground.internalWK()) / lossWK);
+      double settledError = error + drift * whole.wattHoursPerK() / lossWK / ClimateYear.HOURS;
+      double step = settledError / (1 + followWK / lossWK);
+      guess += step;
+      shift(-step * followWK / lossWK);
+      startC = liquor.meanC;
+      result = run(0, Months.DAYS_PER_YEAR, guess, null);
+      error = result.meanLiquorC() - guess;
     }
     return result;
   }
@@ -186,13 +200,41 @@ final class TankHeat {
     liquor.start(temperatureC);
   }
 
-  /** How much warmer than the air the liquor was over the days of the warm-up. */
-  private double liquorAboveAirK(HeatYear warmUp) {
-    double sum = 0;
-    for (int day = WARM_UP_FROM_DAY; day < Months.DAYS_PER_YEAR; day++) {
-      sum += warmUp.dailyLiquorC[day] - year.dailyAirC()[day];
+  private void shift(double kelvin) {
+    lidC += kelvin;
+    undersideC += kelvin;
+    liquor.shift(kelvin);
+  }
+
+  private void stepOf(double hours) {
+    lidWK = lid.wattsPerK(hours);
+    liquor.stepOf(hours);
+  }
+
+  /**
+   * What a run in long steps tells.
+   *
+   * @param meanC mean temperature of the liquor
+   * @param throughLidWK mean loss of the liquor through lid and top for each kelvin
+   */
+  private record Coarse(double meanC, double throughLidWK) {}
+
+  private Coarse coarse(double liquorMeanC) {
+    stepOf(COARSE_H);
+    double liquorSum = 0;
+    double lossSum = 0;
+    int steps = 0;
+    for (int day = 0; day < Months.DAYS_PER_YEAR; day++) {
+      double groundBaseW = ground.baseLossW(liquorMeanC, day + 0.5);
+      for (int hour = 24 * day + COARSE_H / 2; hour < 24 * day + 24; hour += COARSE_H) {
+        step(hour, day, groundBaseW, 1, null);
+        double topWK = top.conductanceWK + top.sideConductanceWK;
+        liquorSum += liquor.meanC;
+        lossSum += exchangeWK * topWK / (exchangeWK + topWK);
+        steps++;
+      }
     }
-    return sum / (Months.DAYS_PER_YEAR - WARM_UP_FROM_DAY);
+    return new Coarse(liquorSum / steps, lossSum / steps);
   }
 
   /**
@@ -202,61 +244,77 @@ final class TankHeat {
    */
   private HeatYear run(
       int fromDay, int toDay, double liquorMeanC, IntToDoubleFunction groundFactorOfDay) {
-    HeatYear result = new HeatYear(ground.steadyWK(), ground.standardWK(), 1.0 / stepsPerHour);
+    double stepH = 1.0 / stepsPerHour;
+    stepOf(stepH);
+    HeatYear result = new HeatYear(ground.steadyWK(), ground.standardWK(), stepH);
     for (int day = fromDay; day < toDay; day++) {
       double groundBaseW = ground.baseLossW(liquorMeanC, day + 0.5);
       double factor = groundFactorOfDay == null ? 1 : groundFactorOfDay.applyAsDouble(day);
       for (int hour = 24 * day; hour < 24 * day + 24; hour++) {
         for (int step = 0; step < stepsPerHour; step++) {
-          step(hour, monthOfDay[day], groundBaseW, factor, result);
+          step(hour, day, groundBaseW, factor, result);
         }
       }
     }
     return result;
   }
 
-  private void step(int hour, int month, double groundBaseW, double groundFactor, HeatYear result) {
-    top.prepare(hour, month, lidC);
+  /**
+   * Goes on by a step.
+   *
+   * @param books where the step is told; null if it is not
+   */
+  private void step(int hour, int day, double groundBaseW, double groundFactor, HeatYear books) {
+    int month = monthOfDay[day];
+    top.prepare(hour, lidC);
     liquor.prepare(month, groundBaseW, groundFactor);
-    double upWK = top.conductanceWK();
-    double sideWK = top.sideConductanceWK();
-    double lidM2KW = lidResistanceM2KW + scumResistanceM2KW;
-    double exchangeWK = planM2 / (lidM2KW + 1 / gasSpaceWM2K());
-
-    double lidSum = lid.wattsPerK() + upWK + sideWK + exchangeWK;
-    double liquorSum = liquor.sumWK() + exchangeWK;
-    double lidDrive =
-        lid.wattsPerK() * lidC
-            + top.lidSunW()
-            + upWK * top.environmentC()
-            + sideWK * year.airC()[hour];
-    double heaterW = heater.watts(hour / 24, liquor.meanC());
-    double liquorDrive = liquor.driveW() + heaterW;
-    double determinant = lidSum * liquorSum - exchangeWK * exchangeWK;
-    double newLidC = (lidDrive * liquorSum + exchangeWK * liquorDrive) / determinant;
-    double newSurfaceC = (lidSum * liquorDrive + exchangeWK * lidDrive) / determinant;
-
-    HeatLedger ledger = result.ledger;
-    double downW = exchangeWK * (newLidC - newSurfaceC);
-    top.book(newLidC, ledger);
-    liquor.settle(newSurfaceC, ledger);
-    ledger.add(ledger.stored, month, lid.wattsPerK() * (newLidC - lidC));
-    ledger.add(ledger.burnedGas, month, heaterW);
-    ledger.add(ledger.lidToLiquor, month, downW);
-    undersideC = newLidC - downW * lidResistanceM2KW / planM2;
+    balance(hour, day);
+    if (books != null) {
+      book(month, books.ledger);
+    }
+    undersideC = newLidC - exchangeWK * (newLidC - newSurfaceC) * lidResistanceM2KW / planM2;
     lidC = newLidC;
-    result.record(hour, month, liquor.meanC(), lidC, top.surfaceC());
+    top.settle(lidC);
+    liquor.settle(newSurfaceC);
+    if (books != null) {
+      top.book(lidC, month, books.ledger);
+      books.record(day, month, liquor.meanC, lidC, top.surfaceC);
+    }
+  }
+
+  /** Solves the two equations of lid and liquor for the end of the step. */
+  private void balance(int hour, int day) {
+    exchangeWK = planM2 / (lidResistanceM2KW + scumResistanceM2KW + 1 / gasSpaceWM2K());
+    heaterW = heater.watts(day, liquor.meanC);
+    double lidSum = lidWK + top.conductanceWK + top.sideConductanceWK + exchangeWK;
+    double liquorSum = liquor.sumWK + exchangeWK;
+    double lidDrive =
+        lidWK * lidC
+            + top.lidSunW
+            + top.conductanceWK * top.environmentC
+            + top.sideConductanceWK * year.airC()[hour];
+    double liquorDrive = liquor.driveW + heaterW;
+    double perDeterminant = 1 / (lidSum * liquorSum - exchangeWK * exchangeWK);
+    newLidC = (lidDrive * liquorSum + exchangeWK * liquorDrive) * perDeterminant;
+    newSurfaceC = (lidSum * liquorDrive + exchangeWK * lidDrive) * perDeterminant;
+  }
+
+  private void book(int month, HeatLedger ledger) {
+    liquor.book(newSurfaceC, ledger);
+    ledger.add(ledger.stored, month, lidWK * (newLidC - lidC));
+    ledger.add(ledger.burnedGas, month, heaterW);
+    ledger.add(ledger.lidToLiquor, month, exchangeWK * (newLidC - newSurfaceC));
   }
 
   /** Weak when the lid is warmer; strong, with evaporation and condensation, when the liquor is. */
   private double gasSpaceWM2K() {
-    double water = liquor.surfaceC() + KELVIN;
+    double water = liquor.surfaceC + KELVIN;
     double under = undersideC + KELVIN;
     double radiation = CoverHeatTransfer.longWave(water, under, gasSpaceFactor);
     if (water - under < 1e-6) {
       return radiation + gasSpace.convectionWM2K(water, under);
     }
-    double waterPa = VapourPressureTable.pascal(liquor.surfaceC());
+    double waterPa = VapourPressureTable.pascal(liquor.surfaceC);
     double lidPa = VapourPressureTable.pascal(undersideC);
     double convection = CoverHeatTransfer.dunkleConvection(water, under, waterPa, lidPa);
     return radiation

@@ -1,40 +1,47 @@
 package org.marshlight.digester;
 
 /**
- * What lies between the lid and the weather. Before each hour it is made ready from the
- * temperatures of the hour before; afterwards it books the heat that passed and finds its own
- * temperatures.
+ * What lies between the lid and the weather. Before each step it is made ready from the
+ * temperatures of the step before; afterwards it finds its own temperatures and books the heat that
+ * passed. What the hour loop asks is kept in fields, so that asking costs nothing.
  */
-interface Top {
-
-  /**
-   * Makes ready for an hour.
-   *
-   * @param hour hour of the year
-   * @param month its month
-   * @param lidC temperature of the lid at the end of the hour before
-   */
-  void prepare(int hour, int month, double lidC);
+abstract class Top {
 
   /** Heat from lid to environment for each kelvin, W/K. */
-  double conductanceWK();
+  double conductanceWK;
 
   /** Temperature of the environment that the conductance leads to, Cel. */
-  double environmentC();
+  double environmentC;
 
   /** Heat from the lid through back and sides to the air for each kelvin, W/K. */
-  double sideConductanceWK();
+  double sideConductanceWK;
 
   /** Sun taken up by the lid itself, W. */
-  double lidSunW();
+  double lidSunW;
+
+  /** Temperature of the surface that meets the weather, Cel. */
+  double surfaceC;
 
   /**
-   * Books an hour.
+   * Makes ready for a step.
+   *
+   * @param hour hour of the year
+   * @param lidC temperature of the lid at the end of the step before
+   */
+  abstract void prepare(int hour, double lidC);
+
+  /**
+   * Finds its temperatures at the end of a step.
    *
    * @param lidC temperature of the lid at its end
    */
-  void book(double lidC, HeatLedger ledger);
+  abstract void settle(double lidC);
 
-  /** Temperature of the surface that meets the weather, Cel. */
-  double surfaceC();
+  /**
+   * Books a step that it has settled.
+   *
+   * @param lidC temperature of the lid at its end
+   * @param month month of the step
+   */
+  abstract void book(double lidC, int month, HeatLedger ledger);
 }

@@ -14,7 +14,6 @@ final class WeatheredSurface {
   private final double emittanceFactor;
   private final double windAtSurface;
 
-  private int month;
   private double airC;
   private double skyC;
   private double toAirWM2K;
@@ -36,8 +35,7 @@ final class WeatheredSurface {
     this.surfaceC = year.airC()[0];
   }
 
-  void prepare(int hour, int hourMonth) {
-    month = hourMonth;
+  void prepare(int hour) {
     airC = year.airC()[hour];
     skyC = year.skyC()[hour];
     double radiation =
@@ -71,9 +69,13 @@ final class WeatheredSurface {
     return surfaceC;
   }
 
-  /** Books what a surface of this temperature lost. */
-  void book(double newSurfaceC, HeatLedger ledger) {
+  /** Takes its new temperature. */
+  void settle(double newSurfaceC) {
     surfaceC = newSurfaceC;
+  }
+
+  /** Books what it lost in a step that it has settled. */
+  void book(int month, HeatLedger ledger) {
     ledger.add(ledger.topToAir, month, -toAirWM2K * areaM2 * (surfaceC - airC));
     ledger.add(ledger.topToSky, month, -toSkyWM2K * areaM2 * (surfaceC - skyC));
   }

@@ -22,4 +22,27 @@ public record CapitalDesign(
     @Quantity(unit = "1", low = 0, high = 1e9, meaning = "All beds.") Double beds,
     @Quantity(unit = "1", low = 0, high = 1e9, meaning = "Mash tun, fermenter and still.")
         Double fuel,
-    @Quantity(unit = "1", low = 0, high = 1e9, meaning = "Heap or bins.") Double compost) {}
+    @Quantity(unit = "1", low = 0, high = 1e9, meaning = "Heap or bins.") Double compost) {
+
+  /** Cost of a part; null if not given. */
+  public Double of(PlanPart part) {
+    return switch (part) {
+      case TANK -> tank;
+      case COVER -> cover;
+      case GAS -> gas;
+      case BEDS -> beds;
+      case FUEL -> fuel;
+      case COMPOST -> compost;
+    };
+  }
+
+  /** Costs of all parts that are given. */
+  public double sum() {
+    double sum = 0;
+    for (PlanPart part : PlanPart.values()) {
+      Double cost = of(part);
+      sum += cost == null ? 0 : cost;
+    }
+    return sum;
+  }
+}

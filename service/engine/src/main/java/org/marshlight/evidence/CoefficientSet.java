@@ -57,6 +57,30 @@ public final class CoefficientSet {
     return new CoefficientSet(book, copy, marks);
   }
 
+  /**
+   * A copy with some values drawn. What a plan set itself keeps its mark.
+   *
+   * @param ordinals ordinals of the coefficients drawn
+   * @param drawn a value for each
+   */
+  public CoefficientSet drawn(int[] ordinals, double[] drawn) {
+    double[] copy = values.clone();
+    for (int i = 0; i < ordinals.length; i++) {
+      copy[ordinals[i]] = drawn[i];
+    }
+    return new CoefficientSet(book, copy, overridden);
+  }
+
+  /** Whether another set has the same values for some coefficients. */
+  public boolean agrees(CoefficientSet other, int[] ordinals) {
+    for (int ordinal : ordinals) {
+      if (values[ordinal] != other.values[ordinal]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** A coefficient record filled from this set. */
   public <R extends Record> R bind(Class<R> type) {
     return type.cast(BINDINGS.get(type).create(this, ""));

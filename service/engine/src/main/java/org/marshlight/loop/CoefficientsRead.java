@@ -25,14 +25,40 @@ import org.marshlight.wetland.BedDesign;
  * The coefficients that a run rests on: those that the models of its stages read and that are not
  * fixed, of catalogues only the items that the plan names, and all that the plan set itself.
  */
-final class CoefficientsRead {
+public final class CoefficientsRead {
 
   private CoefficientsRead() {}
 
+  /**
+   * The coefficients that are not fixed of all models of some packages, catalogues left out; what a
+   * plan set itself is told with the chain.
+   *
+   * @param packages last names of packages
+   */
+  public static List<Assumption> of(List<String> packages, CoefficientSet set) {
+    Set<String> ids = ids(packages, Map.of());
+    return set.book().rows().stream()
+        .filter(row -> ids.contains(row.id()) && row.distribution() != Distribution.FIXED)
+        .filter(row -> !set.isOverridden(row.id()))
+        .map(row -> assumption(row, set.value(row.id()), false))
+        .toList();
+  }
+
   static List<Assumption> of(ResolvedPlan plan, StagesToRun stages, CoefficientSet set) {
+    Set<String> ids = ids(packages(stages), items(plan, stages));
+    List<Assumption> assumptions = new ArrayList<>();
+    for (CoefficientRow row : set.book().rows()) {
+      boolean overridden = set.isOverridden(row.id());
+      if (overridden || (ids.contains(row.id()) && row.distribution() != Distribution.FIXED)) {
+        assumptions.add(assumption(row, set.value(row.id()), overridden));
+      }
+    }
+    return List.copyOf(assumptions);
+  }
+
+  private static Set<String> ids(List<String> packages, Map<String, Collection<String>> items) {
     Set<String> ids = new LinkedHashSet<>();
-    Map<String, Collection<String>> items = items(plan, stages);
-    for (String packageName : packages(stages)) {
+    for (String packageName : packages) {
       for (Class<? extends Record> type : CoefficientBook.recordsOf(packageName)) {
         CatalogueRow row = type.getAnnotation(CatalogueRow.class);
         for (RecordComponent component : type.getRecordComponents()) {
@@ -47,14 +73,7 @@ final class CoefficientsRead {
         }
       }
     }
-    List<Assumption> assumptions = new ArrayList<>();
-    for (CoefficientRow row : set.book().rows()) {
-      boolean overridden = set.isOverridden(row.id());
-      if (overridden || (ids.contains(row.id()) && row.distribution() != Distribution.FIXED)) {
-        assumptions.add(assumption(row, set.value(row.id()), overridden));
-      }
-    }
-    return List.copyOf(assumptions);
+    return ids;
   }
 
   private static Assumption assumption(CoefficientRow row, double value, boolean overridden) {

@@ -11,6 +11,7 @@ import org.marshlight.contract.Meaning;
 import org.marshlight.digester.CoverDesign;
 import org.marshlight.digester.GasDesign;
 import org.marshlight.digester.TankDesign;
+import org.marshlight.economy.BaselineDesign;
 import org.marshlight.economy.MoneyDesign;
 import org.marshlight.ethanol.FuelDesign;
 import org.marshlight.feed.FeedDesign;
@@ -38,6 +39,7 @@ import org.marshlight.wetland.WaterUse;
  * @param routes where streams go that have a choice
  * @param given what stands in for stages upstream
  * @param money costs and prices
+ * @param baseline what would be there without the plan
  * @param coefficients overrides by coefficient id
  */
 @Meaning("The whole plan; a section left out means that its stage is absent from the answer.")
@@ -59,5 +61,10 @@ public record Plan(
     @Valid @Meaning("Where streams go that have a choice.") RoutesDesign routes,
     @Valid @Meaning("What stands in for stages upstream.") GivenDesign given,
     @Valid @Meaning("Costs and prices.") MoneyDesign money,
+    @Valid
+        @Meaning(
+            "What would be there without the plan; if not given, a septic tank under earth and"
+                + " soakage, a heap for scraps and a store for manure.")
+        BaselineDesign baseline,
     @Size(max = 200) @Meaning("Overrides by coefficient id, in the unit of each.")
         Map<String, Double> coefficients) {}

@@ -1,42 +1,22 @@
 package org.marshlight.loop;
 
-import jakarta.validation.ConstraintViolation;
-import jakarta.validation.Path;
-import jakarta.validation.Validation;
-import jakarta.validation.Validator;
-import jakarta.validation.constraints.NotNull;
-import jakarta.validation.constraints.Pattern;
-import jakarta.validation.constraints.Size;
-import java.lang.annotation.Annotation;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Nearest;
 import org.marshlight.contract.Pointer;
-import org.marshlight.contract.Quantity;
-import org.marshlight.contract.RecordShape;
-import org.marshlight.contract.Sentences;
-import org.marshlight.contract.TwelveMonths;
-import org.marshlight.evidence.Catalogues;
 import org.marshlight.evidence.CoefficientBook;
 import org.marshlight.evidence.CoefficientRow;
+import org.marshlight.evidence.CoefficientSet;
 
 /**
  * The one place that decides whether a plan is legal. It finds every fault at once: of a single
  * field, of a name that no catalogue has, and of fields that contradict each other.
  */
 public final class PlanCheck {
-
-  private static final Validator VALIDATOR =
-      Validation.byDefaultProvider()
-          .configure()
-          .messageInterpolator(new ParameterMessageInterpolator())
-          .buildValidatorFactory()
-          .getValidator();
 
   private PlanCheck() {}
 
@@ -46,11 +26,7 @@ public final class PlanCheck {
    * @param plan the plan as read
    */
   public static List<Fault> faults(Plan plan) {
-    List<Fault> faults = new ArrayList<>();
-    for (ConstraintViolation<Plan> violation : VALIDATOR.validate(plan)) {
-      faults.add(fault(violation));
-    }
-    catalogueFaults(plan, "", faults);
+    List<Fault> faults = new ArrayList<>(RecordCheck.faults(plan));
     coefficientFaults(plan, faults);
     if (faults.isEmpty()) {
       faults.addAll(PlanRules.faults(plan));
@@ -70,97 +46,14 @@ public final class PlanCheck {
     return List.copyOf(faults);
   }
 
-  private static Fault fault(ConstraintViolation<Plan> violation) {
-    String pointer = pointer(violation.getPropertyPath());
-    Object rejected = violation.getInvalidValue();
-    Annotation constraint = violation.getConstraintDescriptor().getAnnotation();
-    if (constraint instanceof NotNull) {
-      return Fault.of("loop.missing", pointer, null, "a value", "field", lastName(pointer));
-    }
-    if (constraint instanceof Quantity quantity) {
-      return quantityFault(pointer, rejected, quantity);
-    }
-    if (constraint instanceof TwelveMonths) {
-      return Fault.of(
-          "loop.twelve-months",
-          pointer,
-          rejected == null ? null : ((List<?>) rejected).size() + " values",
-          "12 values, January first",
-          "field",
-          lastName(pointer));
-    }
-    if (constraint instanceof Size size) {
-      return Fault.of(
-          "loop.too-many",
-          pointer,
-          rejected instanceof String ? rejected : null,
-          size.min() + " to " + size.max() + " entries or characters",
-          "field",
-          lastName(pointer),
-          "max",
-          size.max());
-    }
-    if (constraint instanceof Pattern pattern) {
-      return Fault.of(
-          "loop.malformed", pointer, rejected, pattern.regexp(), "field", lastName(pointer));
-    }
-    throw new IllegalStateException("constraint without a sentence: " + constraint);
-  }
-
-  private static Fault quantityFault(String pointer, Object rejected, Quantity quantity) {
-    Object value = rejected;
-    if (rejected instanceof List<?> list) {
-      String index = lastName(pointer);
-      value = index.chars().allMatch(Character::isDigit) ? list.get(Integer.parseInt(index)) : null;
-    }
-    return Fault.of(
-        "loop.out-of-range",
-        pointer,
-        value,
-        Sentences.number(quantity.low())
-            + " to "
-            + Sentences.number(quantity.high())
-            + " "
-            + quantity.unit(),
-        "field",
-        lastName(pointer),
-        "low",
-        quantity.low(),
-        "high",
-        quantity.high(),
-        "unit",
-        quantity.unit());
-  }
-
-  /** Walks the records of the plan for texts that must be ids of a catalogue. */
-  private static void catalogueFaults(Record record, String pointer, List<Fault> faults) {
-    for (RecordShape.Field field : RecordShape.of(record.getClass()).fields()) {
-      Object value = field.of(record);
-      String at = pointer + "/" + field.name();
-      if (value instanceof String id && field.catalogue().isPresent()) {
-        String catalogue = field.catalogue().get();
-        if (!KnownIds.of(catalogue).contains(id)) {
-          faults.add(
-              Fault.of(
-                  "loop.not-in-catalogue",
-                  at,
-                  id,
-                  String.join(", ", KnownIds.of(catalogue)),
-                  "catalogue",
-                  catalogue,
-                  "nearest",
-                  Nearest.to(id, KnownIds.of(catalogue)).orElse("")));
-        }
-      } else if (value instanceof Record nested) {
-        catalogueFaults(nested, at, faults);
-      } else if (value instanceof List<?> list) {
-        for (int i = 0; i < list.size(); i++) {
-          if (list.get(i) instanceof Record element) {
-            catalogueFaults(element, at + "/" + i, faults);
-          }
-        }
-      }
-    }
+  /**
+   * What keeps a legal plan from having an answer with other coefficients than its own.
+   *
+   * @param plan a legal plan
+   * @param set coefficients, each within what a plan may set
+   */
+  public static List<Fault> faults(Plan plan, CoefficientSet set) {
+    return List.copyOf(PlanRules.faults(plan, set));
   }
 
   private static void coefficientFaults(Plan plan, List<Fault> faults) {
@@ -172,66 +65,28 @@ public final class PlanCheck {
           String pointer = Pointer.child("/coefficients", id);
           CoefficientRow row = book.find(id).orElse(null);
           if (row == null) {
-            List<String> ids = book.rows().stream().map(CoefficientRow::id).toList();
-            faults.add(
-                Fault.of(
-                    "loop.unknown-coefficient",
-                    pointer,
-                    id,
-                    "an id of /v1/coefficients",
-                    "nearest",
-                    Nearest.to(id, ids).orElse("")));
+            faults.add(unknownCoefficient(pointer, id));
           } else if (value == null || !(value >= row.least() && value <= row.most())) {
             faults.add(
-                Fault.of(
-                    "loop.out-of-range",
-                    pointer,
-                    value,
-                    Sentences.number(row.least())
-                        + " to "
-                        + Sentences.number(row.most())
-                        + " "
-                        + row.unit(),
-                    "field",
-                    id,
-                    "low",
-                    row.least(),
-                    "high",
-                    row.most(),
-                    "unit",
-                    row.unit()));
+                RecordCheck.outOfRange(pointer, value, id, row.least(), row.most(), row.unit()));
           }
         });
   }
 
-  private static String pointer(Path path) {
-    String pointer = Pointer.ROOT;
-    for (Path.Node node : path) {
-      if (node.isInIterable() && node.getIndex() != null) {
-        pointer = Pointer.child(pointer, node.getIndex());
-      } else if (node.isInIterable() && node.getKey() != null) {
-        pointer = Pointer.child(pointer, node.getKey().toString());
-      }
-      if (node.getName() != null && !node.getName().startsWith("<")) {
-        pointer = Pointer.child(pointer, node.getName());
-      }
-    }
-    return pointer;
-  }
-
-  private static String lastName(String pointer) {
-    return pointer.substring(pointer.lastIndexOf('/') + 1);
-  }
-
-  /** Ids of every catalogue that a plan can refer to. */
-  static final class KnownIds {
-
-    private KnownIds() {}
-
-    static java.util.Collection<String> of(String catalogue) {
-      return catalogue.equals("climates")
-          ? org.marshlight.climate.BuiltInClimates.standard().ids()
-          : Catalogues.standard().ids(catalogue);
-    }
+  /**
+   * An id that no coefficient has.
+   *
+   * @param pointer where it stands
+   * @param id the id
+   */
+  public static Fault unknownCoefficient(String pointer, String id) {
+    List<String> ids = CoefficientBook.standard().rows().stream().map(CoefficientRow::id).toList();
+    return Fault.of(
+        "loop.unknown-coefficient",
+        pointer,
+        id,
+        "an id of /v1/coefficients",
+        "nearest",
+        Nearest.to(id, ids).orElse(""));
   }
 }

@@ -9,7 +9,7 @@ import org.marshlight.contract.Sentences;
 import org.marshlight.contract.WireName;
 import org.marshlight.digester.GasPurpose;
 import org.marshlight.digester.GasUse;
-import org.marshlight.evidence.CoefficientBook;
+import org.marshlight.economy.MoneyCheck;
 import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.evidence.Defaults;
 import org.marshlight.feed.FeedAnalysis;
@@ -33,16 +33,19 @@ final class PlanRules {
   private PlanRules() {}
 
   static List<Fault> faults(Plan plan) {
+    return faults(plan, LoopModel.coefficients(plan));
+  }
+
+  static List<Fault> faults(Plan plan, CoefficientSet set) {
     List<Fault> faults = new ArrayList<>();
-    CoefficientSet set = CoefficientBook.standard().central();
-    if (plan.coefficients() != null) {
-      set = set.with(plan.coefficients());
-    }
     climate(plan, set, faults);
     hours(plan, faults);
     feeds(plan, set, faults);
     gas(plan, faults);
     tank(plan, set, faults);
+    if (plan.money() != null) {
+      faults.addAll(MoneyCheck.faults(plan.money(), "/money"));
+    }
     beds(plan, set, faults);
     effluent(plan, set, faults);
     return faults;

@@ -27,7 +27,11 @@ public record PreparedSite(ClimateYear year, List<Assumption> assumptions, List<
     SiteDesign site = defaults.fill(plan.site(), "/site");
     List<Notice> notices = new ArrayList<>();
     SiteClimate climate = ClimateModel.prepare(site, defaults, set, notices);
-    return new PreparedSite(ClimateYear.of(climate), defaults.assumptions(), List.copyOf(notices));
+    ClimateYear year =
+        site.hours() == null
+            ? ClimateYear.of(climate)
+            : ClimateYear.of(climate, site.hours(), longitudeDeg(site));
+    return new PreparedSite(year, defaults.assumptions(), List.copyOf(notices));
   }
 
   /** Longitude of a site that has one, its own or its station's; NaN if it has none. */

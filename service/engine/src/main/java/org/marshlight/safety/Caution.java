@@ -29,6 +29,12 @@ public record Caution(
     @NotNull @Meaning("Id of the source of its figures.") @Size(max = 100) String source,
     @Meaning("The numbers and names in the text.") Map<String, Object> params) {
 
+  /** The same caution with a sentence of a plan's own numbers. */
+  Caution with(String sentence, Map<String, Object> numbers) {
+    return new Caution(
+        id, code, severity, hazard, text + " " + sentence, raisedBy, source, numbers);
+  }
+
   /** How bad a hazard can get. */
   public enum Severity {
     /** People can die. */

@@ -3,11 +3,14 @@ package org.marshlight.safety;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.marshlight.decision.PlanEstimate;
 import org.marshlight.digester.CoverKind;
 import org.marshlight.digester.DigesterEstimate;
 import org.marshlight.digester.GasSurplus;
+import org.marshlight.evidence.CoefficientSet;
+import org.marshlight.loop.LoopModel;
 import org.marshlight.loop.Plan;
 import org.marshlight.wetland.BedKind;
 import org.marshlight.wetland.WaterUse;
@@ -31,17 +34,34 @@ public final class CautionRules {
     tank(plan, raised);
     gas(plan, raised);
     figures(estimate.digester(), raised);
+    CoefficientSet set = LoopModel.coefficients(plan);
+    figuresOfGas(plan, estimate.digester(), set.bind(SafetyCoefficients.class), raised);
     beds(plan, raised);
     if (plan.compost() != null) {
       raised.add("compost-use");
     }
+    Map<String, CautionNumbers.Added> numbers = CautionNumbers.of(plan, estimate, set);
     List<Caution> cautions = new ArrayList<>();
     for (Caution caution : CautionBook.standard().all()) {
       if (raised.contains(caution.id())) {
-        cautions.add(caution);
+        CautionNumbers.Added added = numbers.get(caution.id());
+        cautions.add(added == null ? caution : caution.with(added.text(), added.params()));
       }
     }
     return List.copyOf(cautions);
+  }
+
+  /** Gas that is caught: what its store holds, its sulphide, and the scope of its standard. */
+  private static void figuresOfGas(
+      Plan plan, DigesterEstimate digester, SafetyCoefficients limits, Set<String> raised) {
+    if (digester == null || plan.gas() == null || digester.annual().methaneNm3() <= 0) {
+      return;
+    }
+    raised.add("gas-store");
+    raised.add("gas-sulphide");
+    if (CautionNumbers.outsideHouseholdStandard(plan, digester, limits)) {
+      raised.add("beyond-household-standard");
+    }
   }
 
   private static void tank(Plan plan, Set<String> raised) {

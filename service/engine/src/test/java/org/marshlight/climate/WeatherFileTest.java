@@ -31,7 +31,7 @@ class WeatherFileTest {
           .isCloseTo(station.horizontalSolarKWhM2Day().get(month), within(0.006));
       assertThat(normals.windMS().get(month)).isCloseTo(station.windMS().get(month), within(0.06));
     }
-    assertThat(reading.latitudeDeg()).isEqualTo(47.47);
+    assertThat(reading.place().latitudeDeg()).isEqualTo(47.47);
     assertThat(reading.hours().utcOffsetH()).isEqualTo(-8.0);
     assertThat(reading.hours().airTemperatureC()).hasSize(8760);
   }

@@ -12,9 +12,23 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.marshlight.Answer;
 import org.marshlight.Problem;
+import org.marshlight.StudyAnswer;
+import org.marshlight.StudyOpening;
 import org.marshlight.climate.BuiltInClimate;
 import org.marshlight.decision.PlanEstimate;
 import org.marshlight.loop.Plan;
+import org.marshlight.study.CalibrationRequest;
+import org.marshlight.study.CalibrationStudy;
+import org.marshlight.study.ComparisonRequest;
+import org.marshlight.study.ComparisonStudy;
+import org.marshlight.study.SensitivityRequest;
+import org.marshlight.study.SensitivityStudy;
+import org.marshlight.study.SizingRequest;
+import org.marshlight.study.SizingStudy;
+import org.marshlight.study.SweepRequest;
+import org.marshlight.study.SweepStudy;
+import org.marshlight.study.UncertaintyRequest;
+import org.marshlight.study.UncertaintyStudy;
 
 /** A numeric name of the contract ends in its unit, and the unit is the one of its annotation. */
 class UnitSuffixTest {
@@ -25,6 +39,10 @@ class UnitSuffixTest {
     String[][] pairs = {
       {"KWhM2Day", "kW.h/(m2.d)"},
       {"PerKWh", "1/(kW.h)"},
+      {"PerM2", "1/m2"},
+      {"KWhPerYear", "kW.h/a"},
+      {"KWhPerHour", "kW.h/h"},
+      {"HoursPerYear", "h/a"},
       {"KWh", "kW.h"},
       {"M2KW", "m2.K/W"},
       {"WK", "W/K"},
@@ -89,7 +107,25 @@ class UnitSuffixTest {
     Set<Class<?>> seen = new HashSet<>();
     for (Class<? extends Record> root :
         List.of(
-            Plan.class, PlanEstimate.class, Answer.class, Problem.class, BuiltInClimate.class)) {
+            Plan.class,
+            PlanEstimate.class,
+            Answer.class,
+            Problem.class,
+            BuiltInClimate.class,
+            StudyAnswer.class,
+            StudyOpening.class,
+            UncertaintyRequest.class,
+            UncertaintyStudy.class,
+            SensitivityRequest.class,
+            SensitivityStudy.class,
+            SizingRequest.class,
+            SizingStudy.class,
+            ComparisonRequest.class,
+            ComparisonStudy.class,
+            SweepRequest.class,
+            SweepStudy.class,
+            CalibrationRequest.class,
+            CalibrationStudy.class)) {
       check(root, false, seen, wrong);
     }
     assertThat(wrong).isEmpty();

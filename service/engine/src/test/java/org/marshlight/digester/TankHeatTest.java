@@ -3,6 +3,8 @@ package org.marshlight.digester;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import com.sun.management.ThreadMXBean;
+import java.lang.management.ManagementFactory;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -225,6 +227,19 @@ class TankHeatTest {
     return values.subList(from, to).stream().mapToDouble(Double::doubleValue).sum();
   }
 
+  @Test
+  void hoursAreRunWithoutMakingObjects() {
+    TankHeat tank = tankUnder(TankFixture.year("burlington"), TankFixture.glass(6, 2, 2), 1);
+    tank.periodicYear();
+    ThreadMXBean thread = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+    long before = thread.getCurrentThreadAllocatedBytes();
+
+    tank.periodicYear();
+
+    long bytes = thread.getCurrentThreadAllocatedBytes() - before;
+    assertThat(bytes).as("bytes for some 20000 hours").isLessThan(64 * 1024L);
+  }
+
   private static CoverDesign glassFacing(double azimuthDeg) {
     CoverDesign glass = TankFixture.glass(6, 2, 1);
     return new CoverDesign(
@@ -239,17 +254,20 @@ class TankHeatTest {
   }
 
   private static HeatYear heat(ClimateYear year, CoverDesign cover, int stepsPerHour) {
+    return tankUnder(year, cover, stepsPerHour).periodicYear();
+  }
+
+  private static TankHeat tankUnder(ClimateYear year, CoverDesign cover, int stepsPerHour) {
     HeatCoefficients coefficients = TankFixture.CENTRAL.bind(HeatCoefficients.class);
     TankDesign tank = TankFixture.tank(6, 3);
     TankGeometry geometry = TankGeometry.of(tank, coefficients.gasSpaceHeight());
     return new TankHeat(
-            year,
-            tank,
-            cover.over(geometry.planAreaM2(), year.site().latitudeRad()),
-            geometry,
-            coefficients,
-            new Inflow(Months.constant(500), Months.constant(18)),
-            stepsPerHour)
-        .periodicYear();
+        year,
+        tank,
+        cover.over(geometry.planAreaM2(), year.site().latitudeRad()),
+        geometry,
+        coefficients,
+        new Inflow(Months.constant(500), Months.constant(18)),
+        stepsPerHour);
   }
 }

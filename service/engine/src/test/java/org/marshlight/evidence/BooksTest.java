@@ -4,18 +4,35 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
 import java.lang.reflect.RecordComponent;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.marshlight.contract.Quantity;
 import org.marshlight.contract.RecordShape;
 import org.marshlight.loop.Plan;
+import org.marshlight.study.CalibrationRequest;
+import org.marshlight.study.ComparisonRequest;
+import org.marshlight.study.SensitivityRequest;
+import org.marshlight.study.SizingRequest;
+import org.marshlight.study.SweepRequest;
+import org.marshlight.study.UncertaintyRequest;
 import systems.uom.ucum.format.UCUMFormat;
 
 /** Holds the books to the habits of the house. */
 class BooksTest {
 
   private static final UCUMFormat UCUM = UCUMFormat.getInstance(UCUMFormat.Variant.CASE_SENSITIVE);
+
+  private static final List<Class<? extends Record>> REQUESTS =
+      List.of(
+          Plan.class,
+          UncertaintyRequest.class,
+          SensitivityRequest.class,
+          SizingRequest.class,
+          ComparisonRequest.class,
+          SweepRequest.class,
+          CalibrationRequest.class);
 
   @Test
   void everyCoefficientNamesAKnownSource() {
@@ -74,7 +91,9 @@ class BooksTest {
         }
       }
     }
-    readAsDefaults(Plan.class, read);
+    for (Class<? extends Record> request : REQUESTS) {
+      readAsDefaults(request, read);
+    }
     Set<String> unread = new TreeSet<>();
     CoefficientBook.standard().rows().forEach(row -> unread.add(row.id()));
     unread.removeAll(read);

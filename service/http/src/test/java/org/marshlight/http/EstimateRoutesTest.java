@@ -42,7 +42,14 @@ class EstimateRoutesTest {
             "balances",
             "flows",
             "closure",
-            "verdicts");
+            "verdicts",
+            "money",
+            "greenhouseGas",
+            "energyReturn",
+            "alternatives",
+            "materials",
+            "work",
+            "calendar");
     assertThat(answer.path("meta").path("version").asText()).isNotBlank();
     assertThat(answer.path("meta").path("planSha256").asText())
         .isEqualTo(CanonicalHash.sha256(Service.contractPlan()));

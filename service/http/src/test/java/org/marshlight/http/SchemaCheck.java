@@ -37,6 +37,9 @@ final class SchemaCheck {
       }
       return;
     }
+    if (schema.isEmpty()) {
+      return;
+    }
     if (!hasType(schema.path("type"), value)) {
       faults.add(at + " is no " + schema.path("type") + " but " + value);
     } else if (value.isObject()) {

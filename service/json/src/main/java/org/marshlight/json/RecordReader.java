@@ -39,9 +39,21 @@ public final class RecordReader {
    * @throws Faults if it is not, with every fault in the order of the document
    */
   public static <R extends Record> R read(JsonDocument document, Class<R> type) {
+    return read(document, type, Pointer.ROOT);
+  }
+
+  /**
+   * The record that a part of a document holds.
+   *
+   * @param part the part, with its own repeated names
+   * @param type the record it should be
+   * @param pointer where the part stands in the whole document
+   * @throws Faults if it is not, with every fault in the order of the part
+   */
+  static <R extends Record> R read(JsonDocument part, Class<R> type, String pointer) {
     RecordReader reader = new RecordReader();
-    document.repeated().forEach(reader::add);
-    Record read = reader.record(document.tree(), type, Pointer.ROOT);
+    part.repeated().forEach(reader::add);
+    Record read = reader.record(part.tree(), type, pointer);
     if (!reader.faults.isEmpty()) {
       throw new Faults(reader.faults);
     }
@@ -136,6 +148,9 @@ public final class RecordReader {
   private Object single(JsonNode node, Class<?> type, String pointer) {
     if (type.isRecord()) {
       return record(node, type.asSubclass(Record.class), pointer);
+    }
+    if (type == JsonNode.class) {
+      return node.isObject() ? node : wrongType(node, JsonKind.OBJECT, pointer);
     }
     if (type == Double.class) {
       return number(node, pointer);

@@ -44,6 +44,10 @@ public class ContractFilter implements OASFilter {
   private static void complete(String path, Operation operation, Operations operations) {
     if (path.startsWith("/v1/estimates/")) {
       operations.estimate(path, operation);
+    } else if (path.startsWith("/v1/studies/")) {
+      operations.study(path, operation);
+    } else if (path.endsWith("/from-weather-file")) {
+      operations.weatherFile(operation);
     } else {
       operations.formula(path, operation);
     }

@@ -29,6 +29,7 @@ final class DocumentHead {
     document.setTags(
         List.of(
             tag("estimates", "What a plan gives."),
+            tag("studies", "How sure, what matters, how big, what if."),
             tag("formulas", "Single steps, worked again."),
             tag("catalogues", "What the engine knows, with sources.")));
   }

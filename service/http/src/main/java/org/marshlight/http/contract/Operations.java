@@ -1,7 +1,9 @@
 package org.marshlight.http.contract;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.eclipse.microprofile.openapi.OASFactory;
 import org.eclipse.microprofile.openapi.models.Components;
 import org.eclipse.microprofile.openapi.models.Operation;
@@ -9,9 +11,13 @@ import org.eclipse.microprofile.openapi.models.media.Schema;
 import org.marshlight.Answer;
 import org.marshlight.CatalogueAnswer;
 import org.marshlight.FormulaAnswer;
+import org.marshlight.StudyAnswer;
+import org.marshlight.StudyOpening;
+import org.marshlight.WeatherAnswer;
 import org.marshlight.decision.PlanEstimate;
 import org.marshlight.http.catalogues.Catalogue;
 import org.marshlight.http.formulas.FormulaRequest;
+import org.marshlight.http.studies.StudyKind;
 import org.marshlight.loop.Plan;
 
 /** Completes the operations of one document and keeps what they share. */
@@ -20,6 +26,7 @@ final class Operations {
   private final RecordSchemas schemas = new RecordSchemas();
   private final Schema plan = schemas.sent(Plan.class);
   private final Schema formulaRequest = schemas.sent(FormulaRequest.class);
+  private final Map<StudyKind, Schema> studyRequests = studyRequests();
   private final Responses responses = new Responses(schemas);
 
   /** Schemas, responses and headers that the operations refer to. */
@@ -32,11 +39,33 @@ final class Operations {
 
   /** An estimate of a plan. */
   void estimate(String path, Operation operation) {
-    Schema answer = schemas.answered(Answer.class, PlanEstimate.class, "PlanAnswer");
+    Schema answer = schemas.answered(Answer.class, PlanEstimate.class, "EstimateAnswer");
     operation
         .requestBody(Requests.body(path, plan))
         .parameters(List.of(Requests.working()))
         .responses(responses.estimate(answer));
+  }
+
+  private Map<StudyKind, Schema> studyRequests() {
+    Map<StudyKind, Schema> requests = new EnumMap<>(StudyKind.class);
+    for (StudyKind kind : StudyKind.values()) {
+      requests.put(kind, schemas.sent(kind.sent()));
+    }
+    return requests;
+  }
+
+  /** A study of a plan. */
+  void study(String path, Operation operation) {
+    StudyKind kind = StudyKind.at(path).orElseThrow();
+    String name = kind.answered().getSimpleName() + "Answer";
+    operation
+        .requestBody(Requests.body(path, studyRequests.get(kind)))
+        .parameters(List.of(Requests.costOnly()))
+        .responses(
+            responses.study(
+                schemas.answered(StudyAnswer.class, kind.answered(), name),
+                schemas.answered(StudyOpening.class),
+                kind == StudyKind.SWEEP));
   }
 
   /** One formula worked. */
@@ -46,6 +75,15 @@ final class Operations {
         .parameters(List.of(Requests.id("formulas")))
         .responses(
             responses.json(schemas.answered(FormulaAnswer.class), 400, 404, 406, 413, 415, 500));
+  }
+
+  /** A weather file read. */
+  void weatherFile(Operation operation) {
+    operation
+        .requestBody(Requests.weatherFile())
+        .parameters(List.of(Requests.hours()))
+        .responses(
+            responses.json(schemas.answered(WeatherAnswer.class), 400, 406, 413, 415, 500, 503));
   }
 
   /** All items of a catalogue. */

@@ -1,5 +1,6 @@
 package org.marshlight.http.contract;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Type;
 import java.lang.reflect.TypeVariable;
@@ -120,6 +121,11 @@ final class RecordSchemas {
     if (type.isRecord()) {
       Class<? extends Record> record = type.asSubclass(Record.class);
       return direction.sent() ? sent(record) : answeredOrNull(record, mayBeNull);
+    }
+    if (type == JsonNode.class) {
+      return OASFactory.createSchema()
+          .addType(SchemaType.OBJECT)
+          .additionalPropertiesSchema(OASFactory.createSchema());
     }
     Schema schema = Scalars.of(field, type);
     if (!direction.sent() && mayBeNull && !type.isPrimitive()) {

@@ -17,6 +17,7 @@ final class Requests {
 
   private static final int LONGEST_ID = 200;
   private static final int LONGEST_HEADER = 4000;
+  private static final int LONGEST_WEATHER_FILE = 4 * 1024 * 1024;
 
   private Requests() {}
 
@@ -38,11 +39,43 @@ final class Requests {
         .content(OASFactory.createContent().addMediaType("application/json", json));
   }
 
+  /** The text of a weather file. */
+  static RequestBody weatherFile() {
+    MediaType text =
+        OASFactory.createMediaType()
+            .schema(text(LONGEST_WEATHER_FILE))
+            .addExample(
+                "epw-cut-off",
+                OASFactory.createExample()
+                    .summary("How such a file begins; a whole one has 8760 hours")
+                    .value("LOCATION,Invented demo basin,-,-,invented,000000,44.0,10.0,1.0,120.0"));
+    return OASFactory.createRequestBody()
+        .required(true)
+        .description("Plain ASCII text of one ordinary year, hour by hour, in EPW or TMY3 form.")
+        .content(OASFactory.createContent().addMediaType("text/plain", text));
+  }
+
   static Parameter working() {
+    return flag("working", "Whether each stage shows the steps of its working.", false);
+  }
+
+  static Parameter hours() {
+    return flag("hours", "Whether the hours are answered beside the monthly normals.", true);
+  }
+
+  private static Parameter flag(String name, String meaning, boolean usual) {
     return OASFactory.createParameter()
-        .name("working")
+        .name(name)
         .in(Parameter.In.QUERY)
-        .description("Whether each stage shows the steps of its working. If not given: false.")
+        .description(meaning + " If not given: " + usual + ".")
+        .schema(OASFactory.createSchema().addType(SchemaType.BOOLEAN).defaultValue(usual));
+  }
+
+  static Parameter costOnly() {
+    return OASFactory.createParameter()
+        .name("costOnly")
+        .in(Parameter.In.QUERY)
+        .description("Whether only the cost is told and nothing is run. If not given: false.")
         .schema(OASFactory.createSchema().addType(SchemaType.BOOLEAN).defaultValue(false));
   }
 

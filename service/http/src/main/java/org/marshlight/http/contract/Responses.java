@@ -54,6 +54,18 @@ final class Responses {
     return with(ok(content), 400, 406, 413, 415, 500, 503);
   }
 
+  /** A study: the answer or its cost alone, lines of progress, and for a sweep a table. */
+  APIResponses study(Schema answer, Schema opening, boolean table) {
+    Content content = json(OASFactory.createSchema().addAnyOf(answer).addAnyOf(opening));
+    content.addMediaType(
+        "application/x-ndjson", OASFactory.createMediaType().schema(Requests.text(LONGEST_PAGE)));
+    if (table) {
+      content.addMediaType(
+          "text/csv", OASFactory.createMediaType().schema(Requests.text(LONGEST_PAGE)));
+    }
+    return with(ok(content), 400, 406, 413, 415, 500, 503);
+  }
+
   /** An answer that comes as JSON only. */
   APIResponses json(Schema answer, int... refusals) {
     return with(ok(json(answer)), refusals);

@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.zip.GZIPInputStream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
@@ -26,6 +27,8 @@ public record Sample(
     String name, String method, String path, String accept, int status, String about, String body) {
 
   private static final String FOLDER = "/sample-requests/";
+
+  private static final String WEATHER_FILE = ".epw.gz";
 
   private static final CSVFormat INDEX =
       CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).setTrim(true).get();
@@ -55,7 +58,7 @@ public record Sample(
                 row.get("accept"),
                 Integer.parseInt(row.get("status")),
                 row.get("about"),
-                method.equals("POST") ? text(row.get("name") + ".json") : ""));
+                method.equals("POST") ? body(row.get("name")) : ""));
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -63,9 +66,17 @@ public record Sample(
     return List.copyOf(samples);
   }
 
-  private static String text(String file) throws IOException {
-    try (InputStream stream = stream(file)) {
-      return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+  /** Media type of the body. */
+  public String bodyType() {
+    return path.contains("/from-weather-file") ? "text/plain" : "application/json";
+  }
+
+  /** A body of JSON, or a weather file, which is kept packed. */
+  private static String body(String name) throws IOException {
+    InputStream json = stream(name + ".json");
+    try (InputStream plain =
+        json != null ? json : new GZIPInputStream(stream(name + WEATHER_FILE))) {
+      return new String(plain.readAllBytes(), StandardCharsets.UTF_8);
     }
   }
 

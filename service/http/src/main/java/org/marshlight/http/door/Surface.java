@@ -13,12 +13,16 @@ import org.marshlight.http.tables.AnswerCsv;
  * @param methods methods that they answer
  * @param takes media type of a body; empty where none is read
  * @param gives media types of answers, the usual one first
+ * @param mostBytes largest body that is read
  */
-record Surface(Pattern path, List<String> methods, String takes, List<String> gives) {
+public record Surface(
+    Pattern path, List<String> methods, String takes, List<String> gives, int mostBytes) {
 
+  private static final int MEBIBYTE = 1024 * 1024;
   private static final String ID = "[^/]+";
   private static final String BELOW_A_LIST = "^(/v1/[^/]+)/[^/]+/?$";
   private static final String JSON = "application/json";
+  private static final String LINES = "application/x-ndjson";
   private static final String HTML = "text/html";
   private static final String FORM = "application/x-www-form-urlencoded";
   private static final List<String> READ = List.of("GET", "HEAD", "OPTIONS");
@@ -33,7 +37,15 @@ record Surface(Pattern path, List<String> methods, String takes, List<String> gi
               JSON,
               AnswerCsv.MEDIA_TYPE,
               HTML),
+          of(
+              "/v1/studies/(uncertainty|sensitivity|sizing|comparison|calibration)",
+              WORK,
+              JSON,
+              JSON,
+              LINES),
+          of("/v1/studies/sweep", WORK, JSON, JSON, LINES, AnswerCsv.MEDIA_TYPE),
           of("/v1/formulas/" + ID, List.of("GET", "HEAD", "POST", "OPTIONS"), JSON, JSON),
+          of("/v1/climates/from-weather-file", WORK, "text/plain", JSON).reading(4 * MEBIBYTE),
           of("/v1/(" + CatalogueRoutes.NAMES + ")(/" + ID + ")?", READ, "", JSON),
           of("/report", WORK, FORM, HTML),
           of("/problems", READ, "", HTML),
@@ -44,12 +56,21 @@ record Surface(Pattern path, List<String> methods, String takes, List<String> gi
     return ALL.stream().filter(surface -> surface.path().matcher(path).matches()).findFirst();
   }
 
+  /** Largest body that a path reads, in bytes, whether it is one of ours or not. */
+  public static int mostBytes(String path) {
+    return at(path).map(Surface::mostBytes).orElse(MEBIBYTE);
+  }
+
   /** The path with an id in it, if there is one, told as such. */
   String route(String request) {
     return path.pattern().contains(ID) ? request.replaceFirst(BELOW_A_LIST, "$1/{id}") : request;
   }
 
   private static Surface of(String path, List<String> methods, String takes, String... gives) {
-    return new Surface(Pattern.compile(path + "/?"), methods, takes, List.of(gives));
+    return new Surface(Pattern.compile(path + "/?"), methods, takes, List.of(gives), MEBIBYTE);
+  }
+
+  private Surface reading(int bytes) {
+    return new Surface(path, methods, takes, gives, bytes);
   }
 }

@@ -5,7 +5,7 @@ import org.marshlight.Answer;
 import org.marshlight.Marshlight;
 import org.marshlight.decision.PlanEstimate;
 import org.marshlight.http.limits.Admission;
-import org.marshlight.http.problems.Refusal;
+import org.marshlight.http.query.Flag;
 import org.marshlight.json.PlanDocument;
 import org.marshlight.loop.Stage;
 
@@ -29,7 +29,7 @@ public class Estimates {
    * @param working {@code true} if the steps of each stage are wanted; null for not
    */
   public Answer<PlanEstimate> of(Stage stage, byte[] body, String working) {
-    boolean steps = flag("working", working);
+    boolean steps = Flag.of("working", working, false);
     reader.units();
     return admission.admit(
         () -> {
@@ -38,15 +38,5 @@ public class Estimates {
           return Marshlight.estimate(
               new Marshlight.Request(document.plan(), stage, steps, document.sha256()));
         });
-  }
-
-  private static boolean flag(String name, String value) {
-    if (value == null || value.equals("false")) {
-      return false;
-    }
-    if (value.equals("true")) {
-      return true;
-    }
-    throw Refusal.query(name, value, "true or false");
   }
 }

@@ -81,7 +81,8 @@ public class StandingHeaders {
         + "; img-src data:; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
   }
 
-  private static String ids(List<Caution> cautions) {
+  /** What the header says of some cautions. */
+  public static String ids(List<Caution> cautions) {
     return cautions.stream().map(Caution::id).collect(Collectors.joining(", "));
   }
 

@@ -7,7 +7,10 @@ import io.vertx.ext.web.handler.BodyHandler;
 import io.vertx.ext.web.impl.RoutingContextInternal;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.marshlight.http.door.FilterOrder;
+import org.marshlight.http.door.Surface;
 
 /**
  * Reads the whole body before a worker is asked, counting bytes as they come, chunked or not: a
@@ -16,11 +19,7 @@ import org.marshlight.http.door.FilterOrder;
 @ApplicationScoped
 public class BodyLimit {
 
-  /** Largest body that is read, in bytes. */
-  public static final int BYTES = 1024 * 1024;
-
-  private final BodyHandler body =
-      BodyHandler.create(false).setBodyLimit(BYTES).setMergeFormAttributes(false);
+  private final Map<Integer, BodyHandler> bodies = new ConcurrentHashMap<>();
 
   void register(@Observes Filters filters) {
     filters.register(this::read, FilterOrder.BODY_LIMIT);
@@ -31,8 +30,14 @@ public class BodyLimit {
     if (context.request().isEnded()) {
       context.next();
     } else {
-      body.handle(context);
+      bodies
+          .computeIfAbsent(Surface.mostBytes(context.normalizedPath()), BodyLimit::upTo)
+          .handle(context);
     }
+  }
+
+  private static BodyHandler upTo(int bytes) {
+    return BodyHandler.create(false).setBodyLimit(bytes).setMergeFormAttributes(false);
   }
 
   /** A body of no bytes is one too; a route that found none would wait for it in vain. */

@@ -9,6 +9,7 @@ import org.marshlight.Problem;
 import org.marshlight.contract.Faults;
 import org.marshlight.json.ContractJson;
 import org.marshlight.json.MalformedJson;
+import org.marshlight.study.StudyStopped;
 
 /**
  * Turns what a resource refuses into a problem document. What fails without meaning to, in a
@@ -35,6 +36,12 @@ public class ProblemMappers {
       response.header(HttpHeaders.RETRY_AFTER, SECONDS_TO_WAIT);
     }
     return response.build();
+  }
+
+  /** Nobody is there to read this. */
+  @ServerExceptionMapper
+  public RestResponse<byte[]> stopped(StudyStopped stopped) {
+    return response(Problems.ofStatus(ProblemKind.OVERLOADED.status())).build();
   }
 
   /** What the framework refused: no such path, method or media type. */

@@ -1,6 +1,5 @@
 package org.marshlight.http.tables;
 
-import com.fasterxml.jackson.core.io.NumberOutput;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.ext.Provider;
 import java.io.IOException;
@@ -19,7 +18,8 @@ public class AnswerCsv extends AnswerForm {
   /** Media type without its parameters. */
   public static final String MEDIA_TYPE = "text/csv";
 
-  private static final String OPENS_A_FORMULA = "=+-@\t\r";
+  /** Media type with its parameters. */
+  public static final String CONTENT_TYPE = MEDIA_TYPE + "; charset=utf-8; header=present";
 
   private static final CSVFormat FORMAT =
       CSVFormat.RFC4180.builder().setHeader("kind", "id", "month", "value", "unit", "text").get();
@@ -27,7 +27,7 @@ public class AnswerCsv extends AnswerForm {
   private final Reader reader;
 
   public AnswerCsv(Reader reader) {
-    super(MEDIA_TYPE + "; charset=utf-8; header=present");
+    super(CONTENT_TYPE);
     this.reader = reader;
   }
 
@@ -43,26 +43,13 @@ public class AnswerCsv extends AnswerForm {
         TableRow row = plain.in(system);
         printer.printRecord(
             row.kind(),
-            harmless(row.id()),
+            CsvCell.text(row.id()),
             row.month(),
-            number(row.value()),
-            harmless(row.unit()),
-            harmless(row.text()));
+            CsvCell.number(row.value()),
+            CsvCell.text(row.unit()),
+            CsvCell.text(row.text()));
       }
     }
     return text.toString();
-  }
-
-  /** A number in the digits in which the JSON form writes it. */
-  private static String number(Number value) {
-    if (value == null) {
-      return "";
-    }
-    return value instanceof Double real ? NumberOutput.toString(real, true) : value.toString();
-  }
-
-  /** A text that no spreadsheet takes for a formula. */
-  static String harmless(String text) {
-    return !text.isEmpty() && OPENS_A_FORMULA.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
   }
 }

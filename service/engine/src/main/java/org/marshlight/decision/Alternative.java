@@ -1,0 +1,55 @@
+package org.marshlight.decision;
+
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.util.Map;
+import org.marshlight.contract.Meaning;
+import org.marshlight.contract.Params;
+import org.marshlight.contract.Quantity;
+import org.marshlight.contract.Sentences;
+
+/**
+ * What the same glass, the same money or the same wastes would give otherwise in a year.
+ *
+ * @param code stable name
+ * @param text the comparison in words
+ * @param energyKWh energy that it gives: heat, electricity, or useful energy of gas
+ * @param insteadOfKWh useful energy that the plan gives with what it would take the place of
+ * @param sameMoneyKWh energy that it gives for what the cover costs
+ * @param params the numbers and names in the text
+ */
+@Meaning("What the same glass, money or wastes would give otherwise in a year.")
+public record Alternative(
+    @NotNull @Meaning("Stable name.") @Size(max = 60) String code,
+    @NotNull @Meaning("The comparison in words.") @Size(max = 1000) String text,
+    @Quantity(
+            unit = "kW.h",
+            low = -1e7,
+            high = 1e8,
+            meaning =
+                "Energy that it gives in a year: heat, electricity, or useful energy of gas; null"
+                    + " where it gives none or cannot be done.")
+        Double energyKWh,
+    @Quantity(
+            unit = "kW.h",
+            low = -1e7,
+            high = 1e7,
+            meaning = "Useful energy that the plan gives with what it would take the place of.")
+        double insteadOfKWh,
+    @Quantity(
+            unit = "kW.h",
+            low = 0,
+            high = 1e12,
+            meaning =
+                "Energy that it gives for what the cover costs; null where either cost is not"
+                    + " given.")
+        Double sameMoneyKWh,
+    @Meaning("The numbers and names in the text.") Map<String, Object> params) {
+
+  static Alternative of(
+      String code, Double energyKWh, double insteadOfKWh, Double sameMoneyKWh, Object... params) {
+    Map<String, Object> named = Params.of(params);
+    return new Alternative(
+        code, Sentences.text(code, named), energyKWh, insteadOfKWh, sameMoneyKWh, named);
+  }
+}

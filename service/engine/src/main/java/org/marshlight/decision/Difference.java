@@ -1,0 +1,129 @@
+package org.marshlight.decision;
+
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.marshlight.contract.Meaning;
+import org.marshlight.contract.Months;
+import org.marshlight.contract.Quantity;
+import org.marshlight.contract.TwelveMonths;
+import org.marshlight.economy.AppraisalEstimate;
+
+/**
+ * The plan with a part less the same plan without it, a year.
+ *
+ * @param usefulEnergyKWh useful heat, light and work of burned gas
+ * @param monthlyUsefulEnergyKWh the same by month
+ * @param displacedFuelKWh fuel that is burned less for it
+ * @param alcoholNetKWh energy of fuel alcohol less what its making takes
+ * @param outflowBod5Kg oxygen demand that leaves with the water
+ * @param outflowNitrogenKg nitrogen that leaves with the water
+ * @param outflowPhosphorusKg phosphorus that leaves with the water
+ * @param unfitMonths months in which the water breaks a limit of its use
+ * @param landNitrogenKg nitrogen that comes back to land
+ * @param landPhosphorusKg phosphorus that comes back to land
+ * @param landPotassiumKg potassium that comes back to land
+ * @param gases greenhouse gases, with what is spared elsewhere
+ * @param workHoursPerYear hours of work
+ * @param money what the part comes to in money
+ * @param hazards ids of the cautions that it brings
+ */
+@Meaning("The plan with a part less the same plan without it, a year.")
+public record Difference(
+    @Quantity(
+            unit = "kW.h",
+            low = -1e7,
+            high = 1e7,
+            meaning = "Useful heat, light and work of burned gas.")
+        double usefulEnergyKWh,
+    @TwelveMonths
+        @Quantity(
+            unit = "kW.h",
+            low = -1e6,
+            high = 1e6,
+            meaning = "Useful heat, light and work of burned gas, by month.")
+        List<Double> monthlyUsefulEnergyKWh,
+    @Quantity(
+            unit = "kW.h",
+            low = -1e7,
+            high = 1e7,
+            meaning = "Fuel that is burned less for it, at net heating value.")
+        double displacedFuelKWh,
+    @Quantity(
+            unit = "kW.h",
+            low = -1e11,
+            high = 1e11,
+            meaning = "Energy of fuel alcohol less what its making takes.")
+        double alcoholNetKWh,
+    @Quantity(
+            unit = "kg",
+            low = -1e7,
+            high = 1e7,
+            meaning = "Five-day oxygen demand that leaves with the water.")
+        double outflowBod5Kg,
+    @Quantity(unit = "kg", low = -1e7, high = 1e7, meaning = "Nitrogen that leaves with the water.")
+        double outflowNitrogenKg,
+    @Quantity(
+            unit = "kg",
+            low = -1e7,
+            high = 1e7,
+            meaning = "Phosphorus that leaves with the water.")
+        double outflowPhosphorusKg,
+    @Quantity(
+            unit = "1",
+            low = -12,
+            high = 12,
+            meaning =
+                "Months in which the water breaks a limit of its use; null where either plan has no"
+                    + " beds.")
+        Integer unfitMonths,
+    @Quantity(unit = "kg", low = -1e7, high = 1e7, meaning = "Nitrogen that comes back to land.")
+        double landNitrogenKg,
+    @Quantity(unit = "kg", low = -1e7, high = 1e7, meaning = "Phosphorus that comes back to land.")
+        double landPhosphorusKg,
+    @Quantity(unit = "kg", low = -1e7, high = 1e7, meaning = "Potassium that comes back to land.")
+        double landPotassiumKg,
+    @NotNull @Meaning("Greenhouse gases, with what is spared elsewhere; below nought is a gain.")
+        GreenhouseGasEstimate.Weight gases,
+    @Quantity(unit = "h/a", low = 0, high = 1e6, meaning = "Work of the household.")
+        double workHoursPerYear,
+    @Meaning("What the part comes to in money; null where its cost or a price is not given.")
+        AppraisalEstimate money,
+    @Meaning("Ids of the cautions that the part brings.") @Size(max = 20) List<String> hazards) {
+
+  static Difference of(
+      Effects with,
+      Effects without,
+      double workHours,
+      AppraisalEstimate money,
+      List<String> hazards) {
+    double[] monthly = new double[Months.COUNT];
+    for (int month = 0; month < Months.COUNT; month++) {
+      monthly[month] = with.service().usefulKWh()[month] - without.service().usefulKWh()[month];
+    }
+    return new Difference(
+        with.service().annualUsefulKWh() - without.service().annualUsefulKWh(),
+        Months.list(monthly),
+        with.service().annualDisplacedKWh() - without.service().annualDisplacedKWh(),
+        alcoholNetKWh(with) - alcoholNetKWh(without),
+        with.outflowBod5Kg() - without.outflowBod5Kg(),
+        with.outflow().nitrogenKg() - without.outflow().nitrogenKg(),
+        with.outflow().phosphorusKg() - without.outflow().phosphorusKg(),
+        with.unfitMonths() == null || without.unfitMonths() == null
+            ? null
+            : with.unfitMonths() - without.unfitMonths(),
+        with.land().nitrogenKg() - without.land().nitrogenKg(),
+        with.land().phosphorusKg() - without.land().phosphorusKg(),
+        with.land().potassiumKg() - without.land().potassiumKg(),
+        with.gases().minus(without.gases()),
+        workHours,
+        money,
+        hazards);
+  }
+
+  private static double alcoholNetKWh(Effects effects) {
+    return effects.run().ethanol() == null
+        ? 0
+        : effects.run().ethanol().estimate().annual().netEnergyKWh();
+  }
+}

@@ -1,0 +1,113 @@
+package org.marshlight.decision;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.marshlight.contract.Months;
+import org.marshlight.feed.Account;
+import org.marshlight.feed.FeedDesign;
+import org.marshlight.feed.Matter;
+import org.marshlight.feed.Party;
+import org.marshlight.feed.WaterStream;
+import org.marshlight.loop.LoopRun;
+import org.marshlight.loop.Plan;
+import org.marshlight.wetland.WetlandEstimate.UseAnswer;
+
+/**
+ * What a plan comes to in the terms in which parts are held against each other, wastes that it
+ * leaves unfed included.
+ *
+ * @param run the chain
+ * @param service what its gas does
+ * @param outflowBod5Kg oxygen demand that leaves for use, soil or water
+ * @param outflow nutrients that leave with it
+ * @param unfitMonths months in which the outflow breaks a limit of its use; null without beds
+ * @param land nutrients that come back to land
+ * @param gases greenhouse gases, less what is spared elsewhere
+ */
+record Effects(
+    LoopRun run,
+    GasService service,
+    double outflowBod5Kg,
+    Nutrients outflow,
+    Integer unfitMonths,
+    Nutrients land,
+    GreenhouseGasEstimate.Weight gases) {
+
+  /**
+   * The effects of a run.
+   *
+   * @param basis the plan that is judged
+   * @param changed the plan that was run: it, or what differs from it
+   * @param run the chain of the plan that was run
+   */
+  static Effects of(Comparisons basis, Plan changed, LoopRun run) {
+    GasService service =
+        run.digester() == null || changed.gas() == null
+            ? GasService.NONE
+            : GasService.of(
+                run.digester().estimate(),
+                basis.set().bind(UseEfficiencies.class),
+                basis.displaced());
+    FeedFates unfed = new FeedFates(unfed(basis.plan(), changed), basis.baseline(), basis.set());
+    return new Effects(
+        run,
+        service,
+        bod5Kg(run),
+        given(run, Party.SOIL, Party.WATER_USE),
+        run.wetland() == null
+            ? null
+            : Collections.frequency(run.wetland().estimate().fitness().monthly(), UseAnswer.UNFIT),
+        given(run, Party.LAND).plus(unfed.toLand()),
+        weight(basis, run, service, unfed));
+  }
+
+  private static List<FeedDesign> unfed(Plan whole, Plan changed) {
+    List<FeedDesign> unfed = new ArrayList<>(whole.feeds() == null ? List.of() : whole.feeds());
+    if (changed.feeds() != null) {
+      changed.feeds().forEach(unfed::remove);
+    }
+    return unfed;
+  }
+
+  private static GreenhouseGasEstimate.Weight weight(
+      Comparisons basis, LoopRun run, GasService service, FeedFates unfed) {
+    WarmingCoefficients c = basis.set().bind(WarmingCoefficients.class);
+    GreenhouseGasEstimate.Weight sum = GreenhouseGasEstimate.Weight.NONE;
+    for (Gases gases : GasesOfRun.givenOff(run, basis.set())) {
+      sum = sum.plus(gases.weight(c));
+    }
+    for (Gases gases : unfed.gases()) {
+      sum = sum.plus(gases.weight(c));
+    }
+    for (Gases gases :
+        GasesOfRun.spared(run, service, basis.money().displacedFuel(), basis.set())) {
+      sum = sum.minus(gases.weight(c));
+    }
+    return sum;
+  }
+
+  private static double bod5Kg(LoopRun run) {
+    if (run.wetland() != null) {
+      return bod5Kg(run.wetland().outflow()) + bod5Kg(run.wetland().diverted());
+    }
+    return run.digester() == null ? 0 : bod5Kg(run.digester().effluent());
+  }
+
+  private static double bod5Kg(WaterStream stream) {
+    return stream == null ? 0 : Months.sum(stream.bod5Kg());
+  }
+
+  private static Nutrients given(LoopRun run, String... parties) {
+    List<String> receivers = List.of(parties);
+    Matter sum = Matter.NONE;
+    for (Account account : run.accounts()) {
+      for (Account.Entry entry : account.gave()) {
+        if (receivers.contains(entry.party())) {
+          sum = sum.plus(entry.matter());
+        }
+      }
+    }
+    return Nutrients.of(sum);
+  }
+}

@@ -1,0 +1,38 @@
+package org.marshlight.decision;
+
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import org.marshlight.contract.Meaning;
+import org.marshlight.contract.Quantity;
+import org.marshlight.economy.PlanPart;
+
+/**
+ * An amount of one material that the geometry of a plan asks for. It is no structural design:
+ * strength, footings, pipes and safety glass are the work of licensed practice.
+ *
+ * @param code stable name
+ * @param text what it is
+ * @param part part of the plan
+ * @param amount how much, allowance included
+ * @param unit UCUM code of the amount
+ * @param allowanceFraction what is added to the geometry
+ * @param basis what the amount is taken from
+ * @param embodiedKWh energy of making it
+ */
+@Meaning("An amount of one material by geometry alone: no structural design.")
+public record MaterialNeeded(
+    @NotNull @Meaning("Stable name.") @Size(max = 60) String code,
+    @NotNull @Meaning("What it is.") @Size(max = 200) String text,
+    @NotNull @Meaning("Part of the plan.") PlanPart part,
+    @Quantity(
+            unit = Quantity.UNIT_BESIDE,
+            low = 0,
+            high = 1e7,
+            meaning = "How much, allowance included.")
+        double amount,
+    @NotNull @Meaning("UCUM code of the amount.") @Size(max = 20) String unit,
+    @Quantity(unit = "1", low = 0, high = 1, meaning = "What is added to the geometry.")
+        double allowanceFraction,
+    @NotNull @Meaning("What the amount is taken from.") @Size(max = 300) String basis,
+    @Quantity(unit = "kW.h", low = 0, high = 1e9, meaning = "Energy of making it.")
+        double embodiedKWh) {}

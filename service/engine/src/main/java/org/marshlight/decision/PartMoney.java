@@ -1,0 +1,168 @@
+package org.marshlight.decision;
+
+import org.marshlight.decision.Verdict.Component;
+import org.marshlight.economy.Appraisal;
+import org.marshlight.economy.AppraisalEstimate;
+import org.marshlight.economy.BaselineDesign;
+import org.marshlight.economy.MoneyDesign;
+import org.marshlight.economy.PlanPart;
+import org.marshlight.economy.YearlyMoney;
+import org.marshlight.ethanol.EthanolEstimate;
+import org.marshlight.loop.LoopRun;
+import org.marshlight.wetland.WaterUse;
+import org.marshlight.wetland.WetlandEstimate;
+
+/** What parts of a plan cost, save and come to in money. */
+final class PartMoney {
+
+  private final Comparisons basis;
+  private final MoneyDesign money;
+  private final WorkEstimate work;
+
+  PartMoney(Comparisons basis, WorkEstimate work) {
+    this.basis = basis;
+    this.money = basis.money();
+    this.work = work;
+  }
+
+  /** What a saving of displaced fuel comes to; null where the cost or the price is not given. */
+  AppraisalEstimate energy(
+      Component component, PlanPart part, double share, Effects with, Effects without) {
+    Double cost = money.toPay(part);
+    if (cost == null || money.fuelPricePerKWh() == null) {
+      return null;
+    }
+    return Appraisal.of(
+        cost * share,
+        new YearlyMoney(fuelSaving(with, without), 0, care(part, share) + worth(component)),
+        with.service().annualUsefulKWh() - without.service().annualUsefulKWh(),
+        basis.terms());
+  }
+
+  /** What feeding comes to: nothing is built for it, and wastes need no other way. */
+  AppraisalEstimate coFeeding(Effects with, Effects without) {
+    if (money.fuelPricePerKWh() == null) {
+      return null;
+    }
+    return Appraisal.of(
+        0,
+        new YearlyMoney(fuelSaving(with, without), feedsOtherwise(), worth(Component.CO_FEEDING)),
+        with.service().annualUsefulKWh() - without.service().annualUsefulKWh(),
+        basis.terms());
+  }
+
+  /** What wastes that are fed would cost a year without the plan. */
+  double feedsOtherwise() {
+    return new FeedFates(basis.plan().feeds(), basis.baseline(), basis.set()).yearlyCost();
+  }
+
+  private double fuelSaving(Effects with, Effects without) {
+    return money.fuelPricePerKWh()
+        * (with.service().annualDisplacedKWh() - without.service().annualDisplacedKWh());
+  }
+
+  /** What a share of the beds comes to, soil absorption that they spare credited. */
+  AppraisalEstimate beds(double share, LoopRun run) {
+    Double cost = money.toPay(PlanPart.BEDS);
+    if (cost == null) {
+      return null;
+    }
+    return Appraisal.of(
+        (cost - absorptionCredit(run)) * share,
+        new YearlyMoney(0, 0, care(PlanPart.BEDS, share) + worth(Component.BEDS) * share),
+        0,
+        basis.terms());
+  }
+
+  /** Cost of the soil absorption that the beds make smaller or needless; nought if not given. */
+  double absorptionCredit(LoopRun run) {
+    Double perM2 = basis.baseline().soilAbsorptionPerM2();
+    if (perM2 == null
+        || run.wetland() == null
+        || basis.baseline().sewage() == BaselineDesign.Sewage.SEWER
+        || run.wetland().estimate().soilAbsorption().areaM2() == null) {
+      return 0;
+    }
+    WetlandEstimate.SoilAbsorption soil = run.wetland().estimate().soilAbsorption();
+    boolean stillNeeded = basis.plan().waterUse() == WaterUse.SOIL_ABSORPTION;
+    double treated = stillNeeded && soil.treatedAreaM2() != null ? soil.treatedAreaM2() : 0;
+    return perM2 * Math.max(0, soil.areaM2() - treated);
+  }
+
+  /** What fuel alcohol comes to; null where its cost or a price is not given. */
+  AppraisalEstimate alcohol(LoopRun run) {
+    Double cost = money.toPay(PlanPart.FUEL);
+    if (cost == null || alcoholPrice() == null) {
+      return null;
+    }
+    return Appraisal.of(
+        cost,
+        new YearlyMoney(
+            alcoholSaving(run),
+            0,
+            stillCost(run) + care(PlanPart.FUEL, 1) + worth(Component.FUEL_ALCOHOL)),
+        run.ethanol().estimate().annual().fuelEnergyKWh(),
+        basis.terms());
+  }
+
+  private Double alcoholPrice() {
+    return money.alcoholPricePerKWh() == null
+        ? money.fuelPricePerKWh()
+        : money.alcoholPricePerKWh();
+  }
+
+  /** What the alcohol saves a year; nought without it or its price. */
+  double alcoholSaving(LoopRun run) {
+    return run.ethanol() == null || alcoholPrice() == null
+        ? 0
+        : alcoholPrice() * run.ethanol().estimate().annual().fuelEnergyKWh();
+  }
+
+  /** What heat and electricity of mash and still cost a year, as far as they have a price. */
+  double stillCost(LoopRun run) {
+    if (run.ethanol() == null) {
+      return 0;
+    }
+    EthanolEstimate.HeatFigures heat = run.ethanol().estimate().heat();
+    return heat.cutOrBoughtKWh() * orNought(money.stillFuelPricePerKWh())
+        + heat.electricityKWh() * orNought(money.electricityPricePerKWh());
+  }
+
+  /** What compost comes to; null where its cost or the worth of fertiliser is not given. */
+  AppraisalEstimate compost(LoopRun run) {
+    Double cost = money.toPay(PlanPart.COMPOST);
+    if (cost == null || money.perDollar() == null) {
+      return null;
+    }
+    return Appraisal.of(
+        cost,
+        new YearlyMoney(0, fertiliser(run), care(PlanPart.COMPOST, 1) + worth(Component.COMPOST)),
+        0,
+        basis.terms());
+  }
+
+  /** Worth of fertiliser that compost stands in for; nought where its price is not known. */
+  double fertiliser(LoopRun run) {
+    return run.compost() == null
+        ? 0
+        : run.compost().estimate().land().fertiliserWorthUsd() * orNought(money.perDollar());
+  }
+
+  /** Upkeep of a part: all of it, shared as the costs of the parts. */
+  private double care(PlanPart part, double share) {
+    if (money.yearlyCare() == null || money.capital() == null) {
+      return 0;
+    }
+    Double cost = money.capital().of(part);
+    double sum = money.capital().sum();
+    return cost == null || sum <= 0 ? 0 : money.yearlyCare() * cost / sum * share;
+  }
+
+  private double worth(Component component) {
+    return orNought(money.hourValue()) * work.hoursOf(component);
+  }
+
+  static double orNought(Double value) {
+    return value == null ? 0 : value;
+  }
+}

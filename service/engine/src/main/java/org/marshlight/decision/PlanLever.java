@@ -1,0 +1,170 @@
+package org.marshlight.decision;
+
+import static org.marshlight.contract.RecordShape.changed;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleFunction;
+import org.marshlight.decision.BreakEvenRequest.Lever;
+import org.marshlight.economy.CapitalDesign;
+import org.marshlight.economy.MoneyDesign;
+import org.marshlight.evidence.CoefficientSet;
+import org.marshlight.feed.FeedDesign;
+import org.marshlight.loop.Plan;
+
+/**
+ * One quantity of a plan that can be moved.
+ *
+ * @param lever which
+ * @param unit UCUM code
+ * @param now the quantity as it stands
+ * @param low least quantity to try
+ * @param high greatest quantity to try
+ * @param whole whether it counts things
+ * @param at the plan with another amount
+ */
+record PlanLever(
+    Lever lever,
+    String unit,
+    double now,
+    double low,
+    double high,
+    boolean whole,
+    DoubleFunction<Plan> at) {
+
+  private static final double LEAST_GLASS_M2 = 0.5;
+  private static final double LEAST_RESISTANCE = 0.02;
+  private static final double MOST_RESISTANCE = 10;
+  private static final double LEAST_VOLUME_M3 = 0.5;
+  private static final double MOST_VOLUME_M3 = 500;
+  private static final double MOST_PEOPLE = 40;
+  private static final double MOST_FEED_KG = 300;
+
+  /** Quantities are tried up to this many times what they are. */
+  private static final double MANY_TIMES = 20;
+
+  private static final double PRICE_TO_START_FROM = 0.1;
+
+  /** The lever on a plan; null where the plan has nothing that it could move. */
+  static PlanLever of(Lever lever, Plan plan, Sizes sizes, CoefficientSet set) {
+    return switch (lever) {
+      case PEOPLE -> people(plan, set);
+      case FEED -> feed(plan);
+      case GLASS -> sizes.glazed() ? glass(plan, sizes) : null;
+      case INSULATION -> sizes.tank() == null ? null : insulation(plan, sizes);
+      case PRICE -> price(plan);
+      case RETENTION -> sizes.tank() == null ? null : retention(plan, sizes);
+    };
+  }
+
+  private static PlanLever people(Plan plan, CoefficientSet set) {
+    if (plan.people() == null) {
+      return null;
+    }
+    double now =
+        plan.people().count() == null ? set.value("feed.default.people") : plan.people().count();
+    return new PlanLever(
+        Lever.PEOPLE,
+        "1",
+        now,
+        Math.min(now, 1),
+        Math.max(MOST_PEOPLE, 2 * now),
+        true,
+        count -> changed(plan, "people", changed(plan.people(), "count", (int) Math.rint(count))));
+  }
+
+  private static PlanLever feed(Plan plan) {
+    if (plan.tank() == null) {
+      return null;
+    }
+    List<FeedDesign> feeds = plan.feeds() == null ? List.of() : plan.feeds();
+    double now = feeds.stream().mapToDouble(FeedDesign::freshKgPerDay).sum();
+    if (now <= 0) {
+      return new PlanLever(
+          Lever.FEED,
+          "kg/d",
+          0,
+          0,
+          MOST_FEED_KG,
+          false,
+          kg -> changed(plan, "feeds", List.of(new FeedDesign(PlanInstead.SCRAPS, kg, null))));
+    }
+    return new PlanLever(
+        Lever.FEED,
+        "kg/d",
+        now,
+        0,
+        Math.max(MOST_FEED_KG, 2 * now),
+        false,
+        kg -> {
+          List<FeedDesign> scaled = new ArrayList<>();
+          for (FeedDesign feed : feeds) {
+            scaled.add(changed(feed, "freshKgPerDay", feed.freshKgPerDay() * kg / now));
+          }
+          return changed(plan, "feeds", List.copyOf(scaled));
+        });
+  }
+
+  private static PlanLever glass(Plan plan, Sizes sizes) {
+    double now = sizes.glassM2();
+    return new PlanLever(
+        Lever.GLASS,
+        "m2",
+        now,
+        Math.min(now, LEAST_GLASS_M2),
+        Math.min(500, Math.max(now, 4 * sizes.geometry().planAreaM2())),
+        false,
+        m2 ->
+            changed(
+                coverCosting(plan, m2 / now), "cover", changed(plan.cover(), "apertureM2", m2)));
+  }
+
+  /** The cost of the cover grows with its area. */
+  private static Plan coverCosting(Plan plan, double factor) {
+    MoneyDesign money = plan.money();
+    if (money == null || money.capital() == null || money.capital().cover() == null) {
+      return plan;
+    }
+    CapitalDesign capital = changed(money.capital(), "cover", money.capital().cover() * factor);
+    return changed(plan, "money", changed(money, "capital", capital));
+  }
+
+  private static PlanLever insulation(Plan plan, Sizes sizes) {
+    return new PlanLever(
+        Lever.INSULATION,
+        "m2.K/W",
+        sizes.tank().wallResistanceM2KW(),
+        Math.min(LEAST_RESISTANCE, sizes.tank().wallResistanceM2KW()),
+        MOST_RESISTANCE,
+        false,
+        resistance ->
+            changed(plan, "tank", changed(plan.tank(), "wallResistanceM2KW", resistance)));
+  }
+
+  private static PlanLever price(Plan plan) {
+    if (plan.money() == null || plan.money().capital() == null) {
+      return null;
+    }
+    double now = plan.money().fuelPricePerKWh() == null ? 0 : plan.money().fuelPricePerKWh();
+    return new PlanLever(
+        Lever.PRICE,
+        "1/(kW.h)",
+        now,
+        0,
+        MANY_TIMES * Math.max(now, PRICE_TO_START_FROM),
+        false,
+        price -> changed(plan, "money", changed(plan.money(), "fuelPricePerKWh", price)));
+  }
+
+  private static PlanLever retention(Plan plan, Sizes sizes) {
+    double now = sizes.tank().liquidVolumeM3();
+    return new PlanLever(
+        Lever.RETENTION,
+        "m3",
+        now,
+        Math.min(now, LEAST_VOLUME_M3),
+        Math.min(MOST_VOLUME_M3, 10 * now),
+        false,
+        volume -> changed(plan, "tank", changed(plan.tank(), "liquidVolumeM3", volume)));
+  }
+}

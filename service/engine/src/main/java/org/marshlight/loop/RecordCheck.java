@@ -1,0 +1,184 @@
+package org.marshlight.loop;
+
+import jakarta.validation.ConstraintViolation;
+import jakarta.validation.Path;
+import jakarta.validation.Validation;
+import jakarta.validation.Validator;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Pattern;
+import jakarta.validation.constraints.Size;
+import java.lang.annotation.Annotation;
+import java.util.ArrayList;
+import java.util.List;
+import org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator;
+import org.marshlight.contract.Fault;
+import org.marshlight.contract.Nearest;
+import org.marshlight.contract.Pointer;
+import org.marshlight.contract.Quantity;
+import org.marshlight.contract.RecordShape;
+import org.marshlight.contract.Sentences;
+import org.marshlight.contract.TwelveMonths;
+import org.marshlight.evidence.Catalogues;
+
+/** Holds a record of the contract to what is said on its fields, one field at a time. */
+public final class RecordCheck {
+
+  private static final Validator VALIDATOR =
+      Validation.byDefaultProvider()
+          .configure()
+          .messageInterpolator(new ParameterMessageInterpolator())
+          .buildValidatorFactory()
+          .getValidator();
+
+  private RecordCheck() {}
+
+  /**
+   * Every field that is missing, out of its bounds, too long, or no id of its catalogue.
+   *
+   * @param record the record as read
+   */
+  public static List<Fault> faults(Record record) {
+    List<Fault> faults = new ArrayList<>();
+    for (ConstraintViolation<Record> violation : VALIDATOR.validate(record)) {
+      faults.add(fault(violation));
+    }
+    catalogueFaults(record, Pointer.ROOT, faults);
+    return faults;
+  }
+
+  private static Fault fault(ConstraintViolation<Record> violation) {
+    String pointer = pointer(violation.getPropertyPath());
+    Object rejected = violation.getInvalidValue();
+    Annotation constraint = violation.getConstraintDescriptor().getAnnotation();
+    if (constraint instanceof NotNull) {
+      return Fault.of("loop.missing", pointer, null, "a value", "field", lastName(pointer));
+    }
+    if (constraint instanceof Quantity quantity) {
+      return quantityFault(pointer, rejected, quantity);
+    }
+    if (constraint instanceof TwelveMonths) {
+      return Fault.of(
+          "loop.twelve-months",
+          pointer,
+          rejected == null ? null : ((List<?>) rejected).size() + " values",
+          "12 values, January first",
+          "field",
+          lastName(pointer));
+    }
+    if (constraint instanceof Size size) {
+      return Fault.of(
+          "loop.too-many",
+          pointer,
+          rejected instanceof String ? rejected : null,
+          size.min() + " to " + size.max() + " entries or characters",
+          "field",
+          lastName(pointer),
+          "max",
+          size.max());
+    }
+    if (constraint instanceof Pattern pattern) {
+      return Fault.of(
+          "loop.malformed", pointer, rejected, pattern.regexp(), "field", lastName(pointer));
+    }
+    throw new IllegalStateException("constraint without a sentence: " + constraint);
+  }
+
+  private static Fault quantityFault(String pointer, Object rejected, Quantity quantity) {
+    Object value = rejected;
+    if (rejected instanceof List<?> list) {
+      String index = lastName(pointer);
+      value = index.chars().allMatch(Character::isDigit) ? list.get(Integer.parseInt(index)) : null;
+    }
+    return outOfRange(
+        pointer, value, lastName(pointer), quantity.low(), quantity.high(), quantity.unit());
+  }
+
+  /**
+   * A number that lies outside of what its field may hold.
+   *
+   * @param pointer where it stands
+   * @param rejected the number; null if there is none
+   * @param field what it is called
+   * @param low least legal value
+   * @param high greatest legal value
+   * @param unit UCUM code of all three
+   */
+  public static Fault outOfRange(
+      String pointer, Object rejected, String field, double low, double high, String unit) {
+    return Fault.of(
+        "loop.out-of-range",
+        pointer,
+        rejected,
+        Sentences.number(low) + " to " + Sentences.number(high) + " " + unit,
+        "field",
+        field,
+        "low",
+        low,
+        "high",
+        high,
+        "unit",
+        unit);
+  }
+
+  /** Walks the records of the plan for texts that must be ids of a catalogue. */
+  private static void catalogueFaults(Record record, String pointer, List<Fault> faults) {
+    for (RecordShape.Field field : RecordShape.of(record.getClass()).fields()) {
+      Object value = field.of(record);
+      String at = pointer + "/" + field.name();
+      if (value instanceof String id && field.catalogue().isPresent()) {
+        String catalogue = field.catalogue().get();
+        if (!KnownIds.of(catalogue).contains(id)) {
+          faults.add(
+              Fault.of(
+                  "loop.not-in-catalogue",
+                  at,
+                  id,
+                  String.join(", ", KnownIds.of(catalogue)),
+                  "catalogue",
+                  catalogue,
+                  "nearest",
+                  Nearest.to(id, KnownIds.of(catalogue)).orElse("")));
+        }
+      } else if (value instanceof Record nested) {
+        catalogueFaults(nested, at, faults);
+      } else if (value instanceof List<?> list) {
+        for (int i = 0; i < list.size(); i++) {
+          if (list.get(i) instanceof Record element) {
+            catalogueFaults(element, at + "/" + i, faults);
+          }
+        }
+      }
+    }
+  }
+
+  private static String pointer(Path path) {
+    String pointer = Pointer.ROOT;
+    for (Path.Node node : path) {
+      if (node.isInIterable() && node.getIndex() != null) {
+        pointer = Pointer.child(pointer, node.getIndex());
+      } else if (node.isInIterable() && node.getKey() != null) {
+        pointer = Pointer.child(pointer, node.getKey().toString());
+      }
+      if (node.getName() != null && !node.getName().startsWith("<")) {
+        pointer = Pointer.child(pointer, node.getName());
+      }
+    }
+    return pointer;
+  }
+
+  private static String lastName(String pointer) {
+    return pointer.substring(pointer.lastIndexOf('/') + 1);
+  }
+
+  /** Ids of every catalogue that a plan can refer to. */
+  static final class KnownIds {
+
+    private KnownIds() {}
+
+    static java.util.Collection<String> of(String catalogue) {
+      return catalogue.equals("climates")
+          ? org.marshlight.climate.BuiltInClimates.standard().ids()
+          : Catalogues.standard().ids(catalogue);
+    }
+  }
+}

@@ -1,0 +1,157 @@
+package org.marshlight.study;
+
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.marshlight.contract.Meaning;
+import org.marshlight.contract.Quantity;
+import org.marshlight.decision.Reason;
+import org.marshlight.loop.Plan;
+
+/**
+ * Readings against the model, and coefficients that fit them.
+ *
+ * @param cost what the study took
+ * @param coefficients fitted coefficients; empty if none was to be fitted
+ * @param reducedChiSquare squared deviations after the fit over their number less that of the
+ *     coefficients: about one if readings and model agree within their uncertainties
+ * @param months each reading against the model
+ * @param outside how many readings lie outside of the predicted band
+ * @param causes what to look at
+ * @param plan the plan with the fitted coefficients set
+ */
+@Meaning("Readings against the model, and coefficients that fit them.")
+public record CalibrationStudy(
+    @Meaning("What the study took.") StudyCost cost,
+    @Meaning("Fitted coefficients; empty if none was to be fitted.") @Size(max = 8)
+        List<Fitted> coefficients,
+    @Quantity(
+            unit = "1",
+            low = 0,
+            high = 1e12,
+            meaning =
+                "Squared deviations over their number less that of the coefficients: about one if"
+                    + " readings and model agree within the readings' uncertainties.")
+        double reducedChiSquare,
+    @Meaning("Each reading against the model.") @Size(max = 24) List<ComparedMonth> months,
+    @Quantity(
+            unit = "1",
+            low = 0,
+            high = 24,
+            meaning = "How many readings lie outside of the predicted band.")
+        int outside,
+    @Meaning("What to look at.") @Size(max = 20) List<Reason> causes,
+    @Meaning("The plan with the fitted coefficients set.") Plan plan) {
+
+  /** How much the readings say of a coefficient. */
+  public enum Told {
+    /** More than the book does. */
+    WELL,
+    /** No more than the book does. */
+    WEAKLY,
+    /** Nothing that could be told from another coefficient or from nothing. */
+    NOT,
+    /** They would have it beyond what it may be. */
+    AT_BOUND
+  }
+
+  /**
+   * A fitted coefficient.
+   *
+   * @param id id of the coefficient
+   * @param unit UCUM code
+   * @param meaning what it is
+   * @param value fitted value
+   * @param before value before
+   * @param low lower end of its interval of 95 percent, cut at what it may be; null if it is not
+   *     told
+   * @param high upper end of its interval of 95 percent, cut at what it may be; null if it is not
+   *     told
+   * @param told how much the readings say of it
+   */
+  @Meaning("A fitted coefficient.")
+  public record Fitted(
+      @Meaning("Id of the coefficient.") @Size(max = 200) String id,
+      @Meaning("UCUM code.") @Size(max = 40) String unit,
+      @Meaning("What it is.") @Size(max = 2000) String meaning,
+      @Quantity(unit = Quantity.UNIT_BESIDE, low = -1e15, high = 1e15, meaning = "Fitted value.")
+          double value,
+      @Quantity(unit = Quantity.UNIT_BESIDE, low = -1e15, high = 1e15, meaning = "Value before.")
+          double before,
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -1e15,
+              high = 1e15,
+              meaning =
+                  "Lower end of its interval of 95 percent, cut at what it may be; null if it is not told.")
+          Double low,
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -1e15,
+              high = 1e15,
+              meaning =
+                  "Upper end of its interval of 95 percent, cut at what it may be; null if it is not told.")
+          Double high,
+      @Meaning("How much the readings say of it.") Told told) {}
+
+  /** Where a reading lies. */
+  public enum Place {
+    BELOW,
+    INSIDE,
+    ABOVE
+  }
+
+  /**
+   * A reading against the model.
+   *
+   * @param kind what was read
+   * @param month the month, 1 = January
+   * @param unit UCUM code
+   * @param measured what was read
+   * @param uncertainty standard uncertainty of it
+   * @param modelled what the model gives, with fitted coefficients if there are any
+   * @param residual measured less modelled
+   * @param p5 fifth percentile of what was to be expected, the model's own error included
+   * @param p95 ninety-fifth percentile
+   * @param place where the reading lies; outside only if by more than its own uncertainty explains
+   */
+  @Meaning("A reading against the model.")
+  public record ComparedMonth(
+      @Meaning("What was read.") ReadingKind kind,
+      @Quantity(unit = "1", low = 1, high = 12, meaning = "The month, 1 = January.") int month,
+      @Meaning("UCUM code.") @Size(max = 40) String unit,
+      @Quantity(unit = Quantity.UNIT_BESIDE, low = -1e6, high = 1e6, meaning = "What was read.")
+          double measured,
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = 0,
+              high = 1e6,
+              meaning = "Standard uncertainty of it.")
+          double uncertainty,
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -1e6,
+              high = 1e7,
+              meaning = "What the model gives, with fitted coefficients if there are any.")
+          double modelled,
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -1e7,
+              high = 1e7,
+              meaning = "Measured less modelled.")
+          double residual,
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -1e6,
+              high = 1e7,
+              meaning =
+                  "Fifth percentile of what was to be expected, the model's own error included.")
+          double p5,
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -1e6,
+              high = 1e7,
+              meaning = "Ninety-fifth percentile.")
+          double p95,
+      @Meaning("Where the reading lies; outside only if by more than its own uncertainty explains.")
+          Place place) {}
+}

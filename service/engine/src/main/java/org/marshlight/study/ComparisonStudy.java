@@ -1,0 +1,104 @@
+package org.marshlight.study;
+
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.marshlight.contract.Meaning;
+import org.marshlight.contract.Quantity;
+import org.marshlight.decision.Reason;
+import org.marshlight.decision.Verdict;
+
+/**
+ * A plan and its variants side by side. Lists of values stand in the order of the variants.
+ *
+ * @param cost what the study took
+ * @param figures each figure, of the plan and of each variant
+ * @param variants what else changes, variant by variant
+ */
+@Meaning("A plan and its variants side by side; lists stand in the order of the variants.")
+public record ComparisonStudy(
+    @Meaning("What the study took.") StudyCost cost,
+    @Meaning("Each figure, of the plan and of each variant.") @Size(max = 300)
+        List<ComparedFigure> figures,
+    @Meaning("What else changes, variant by variant.") @Size(max = 20)
+        List<ComparedVariant> variants) {
+
+  /**
+   * One figure.
+   *
+   * @param name name of the figure
+   * @param pointer pointer to it in an estimate
+   * @param unit UCUM code
+   * @param meaning what it is
+   * @param base of the plan as it is; null if it has none
+   * @param variants of each variant; null where it has none
+   * @param differences of each variant less the plan's; null where one of the two has none
+   */
+  @Meaning("One figure, of the plan and of each variant.")
+  public record ComparedFigure(
+      @Meaning("Name of the figure.") @Size(max = 400) String name,
+      @Meaning("RFC 6901 pointer to it in an estimate.") @Size(max = 400) String pointer,
+      @Meaning("UCUM code.") @Size(max = 40) String unit,
+      @Meaning("What it is.") @Size(max = 500) String meaning,
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -1e15,
+              high = 1e15,
+              meaning = "Of the plan as it is; null if it has none.")
+          Double base,
+      @Size(max = 20)
+          @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -1e15,
+              high = 1e15,
+              meaning = "Of each variant; null where it has none.")
+          List<Double> variants,
+      @Size(max = 20)
+          @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -1e15,
+              high = 1e15,
+              meaning = "Of each variant less the plan's; null where one of the two has none.")
+          List<Double> differences) {}
+
+  /**
+   * What changes in a variant beside its figures.
+   *
+   * @param name what it is called
+   * @param verdicts verdicts whose answer or reasons change
+   * @param noticesGained codes of remarks that the plan did not have
+   * @param noticesLost codes of remarks that only the plan had
+   */
+  @Meaning("What changes in a variant beside its figures.")
+  public record ComparedVariant(
+      @Meaning("What it is called.") @Size(max = 200) String name,
+      @Meaning("Verdicts whose answer or reasons change.") @Size(max = 40)
+          List<ChangedVerdict> verdicts,
+      @Meaning("Codes of remarks that the plan did not have.") @Size(max = 200)
+          List<String> noticesGained,
+      @Meaning("Codes of remarks that only the plan had.") @Size(max = 200)
+          List<String> noticesLost) {}
+
+  /**
+   * A verdict that changes.
+   *
+   * @param component the part judged
+   * @param bed name of the bed, for one of several beds; null otherwise
+   * @param base the verdict on the plan; null if it has no such part
+   * @param variant the verdict on the variant; null if it has no such part
+   * @param reasonsGained codes of reasons and conditions that the plan did not have
+   * @param reasonsLost codes that only the plan had
+   * @param reasons the variant's reasons, with their numbers
+   */
+  @Meaning("A verdict that changes.")
+  public record ChangedVerdict(
+      @Meaning("The part judged.") Verdict.Component component,
+      @Meaning("Name of the bed, for one of several beds; null otherwise.") @Size(max = 20)
+          String bed,
+      @Meaning("The verdict on the plan; null if it has no such part.") Verdict.Worth base,
+      @Meaning("The verdict on the variant; null if it has no such part.") Verdict.Worth variant,
+      @Meaning("Codes of reasons and conditions that the plan did not have.") @Size(max = 100)
+          List<String> reasonsGained,
+      @Meaning("Codes that only the plan had.") @Size(max = 100) List<String> reasonsLost,
+      @Meaning("The variant's reasons, with their numbers.") @Size(max = 40)
+          List<Reason> reasons) {}
+}

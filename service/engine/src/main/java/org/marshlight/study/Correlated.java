@@ -1,0 +1,25 @@
+package org.marshlight.study;
+
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import org.marshlight.contract.Meaning;
+import org.marshlight.contract.Quantity;
+
+/**
+ * Two uncertain numbers that go together.
+ *
+ * @param first pointer to one, from the plan's root; a coefficient is under {@code /coefficients}
+ * @param second pointer to the other
+ * @param rankCorrelation Spearman's rank correlation of the two
+ */
+@Meaning("Two uncertain numbers that go together.")
+public record Correlated(
+    @NotNull @Size(max = 400) @Meaning("Pointer to one, from the plan's root.") String first,
+    @NotNull @Size(max = 400) @Meaning("Pointer to the other.") String second,
+    @NotNull
+        @Quantity(
+            unit = "1",
+            low = -0.99,
+            high = 0.99,
+            meaning = "Spearman's rank correlation of the two.")
+        Double rankCorrelation) {}

@@ -1,0 +1,147 @@
+package org.marshlight.study;
+
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.marshlight.contract.Meaning;
+import org.marshlight.contract.Quantity;
+import org.marshlight.decision.Reason;
+
+/**
+ * The smallest sizes that meet targets, or why none does.
+ *
+ * @param cost what the study took
+ * @param answer whether the targets can be met
+ * @param sizes the smallest sizes; the sizes that come nearest if the targets cannot be met
+ * @param targets each target at these sizes, and the best that can be reached
+ * @param reasons why the targets cannot be met; empty if they can
+ * @param frontier with two free numbers, the smallest first for each of some values of the second
+ */
+@Meaning("The smallest sizes that meet targets, or why none does.")
+public record SizingStudy(
+    @Meaning("What the study took.") StudyCost cost,
+    @Meaning("Whether the targets can be met.") Reach answer,
+    @Meaning("The smallest sizes; those that come nearest if the targets cannot be met.")
+        @Size(max = 2)
+        List<Sized> sizes,
+    @Meaning("Each target at these sizes, and the best that can be reached.") @Size(max = 10)
+        List<Reached> targets,
+    @Meaning("Why the targets cannot be met; empty if they can.") @Size(max = 20)
+        List<Reason> reasons,
+    @Meaning("With two free numbers, the smallest first for each of some values of the second.")
+        @Size(max = 20)
+        List<Pair> frontier) {
+
+  /** Whether targets can be met. */
+  public enum Reach {
+    MET,
+    CANNOT
+  }
+
+  /**
+   * The size of one part.
+   *
+   * @param pointer pointer to it in the plan
+   * @param unit UCUM code
+   * @param meaning what it is
+   * @param value its size
+   * @param present what the plan has; null if it has none
+   * @param low least value tried
+   * @param high greatest value tried
+   */
+  @Meaning("The size of one part.")
+  public record Sized(
+      @Meaning("RFC 6901 pointer to it in the plan.") @Size(max = 400) String pointer,
+      @Meaning("UCUM code.") @Size(max = 40) String unit,
+      @Meaning("What it is.") @Size(max = 2000) String meaning,
+      @Quantity(unit = Quantity.UNIT_BESIDE, low = -1e15, high = 1e15, meaning = "Its size.")
+          double value,
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -1e15,
+              high = 1e15,
+              meaning = "What the plan has; null if it has none.")
+          Double present,
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -1e15,
+              high = 1e15,
+              meaning = "Least value tried.")
+          double low,
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -1e15,
+              high = 1e15,
+              meaning = "Greatest value tried.")
+          double high) {}
+
+  /**
+   * How one target fares.
+   *
+   * @param figure name of the figure
+   * @param pointer pointer to it in an estimate
+   * @param unit UCUM code
+   * @param atLeast least value asked for; null if a greatest one was
+   * @param atMost greatest value asked for; null if a least one was
+   * @param present of the plan as it is; null if it has none
+   * @param value at the sizes told; null if there is none
+   * @param best the best over all sizes tried; null if there is none
+   * @param met whether the target is met at the sizes told
+   */
+  @Meaning("How one target fares.")
+  public record Reached(
+      @Meaning("Name of the figure.") @Size(max = 400) String figure,
+      @Meaning("RFC 6901 pointer to it in an estimate.") @Size(max = 400) String pointer,
+      @Meaning("UCUM code.") @Size(max = 40) String unit,
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -1e15,
+              high = 1e15,
+              meaning = "Least value asked for; null if a greatest one was.")
+          Double atLeast,
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -1e15,
+              high = 1e15,
+              meaning = "Greatest value asked for; null if a least one was.")
+          Double atMost,
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -1e15,
+              high = 1e15,
+              meaning = "Of the plan as it is; null if it has none.")
+          Double present,
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -1e15,
+              high = 1e15,
+              meaning = "At the sizes told; null if there is none.")
+          Double value,
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -1e15,
+              high = 1e15,
+              meaning = "The best over all sizes tried; null if there is none.")
+          Double best,
+      @Meaning("Whether the target is met at the sizes told.") boolean met) {}
+
+  /**
+   * One point of the frontier.
+   *
+   * @param first the smallest first number that meets the targets, in its unit; null if none does
+   * @param second the second number, in its unit
+   */
+  @Meaning("One point of the frontier.")
+  public record Pair(
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -1e15,
+              high = 1e15,
+              meaning = "The smallest first number that meets the targets; null if none does.")
+          Double first,
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -1e15,
+              high = 1e15,
+              meaning = "The second number.")
+          double second) {}
+}

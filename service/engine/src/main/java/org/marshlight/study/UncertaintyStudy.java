@@ -1,0 +1,97 @@
+package org.marshlight.study;
+
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.marshlight.contract.Meaning;
+import org.marshlight.contract.Quantity;
+import org.marshlight.decision.Verdict;
+
+/**
+ * How sure the figures of a plan are.
+ *
+ * @param cost what the study took
+ * @param draws how many draws were made
+ * @param seed their seed
+ * @param uncertainNumbers how many numbers were drawn in each
+ * @param drawsWithoutAnswer draws whose numbers are not possible together
+ * @param figures each figure
+ * @param verdicts each verdict; none unless asked for
+ */
+@Meaning("How sure the figures of a plan are.")
+public record UncertaintyStudy(
+    @Meaning("What the study took.") StudyCost cost,
+    @Quantity(unit = "1", low = 16, high = 16384, meaning = "How many draws were made.") int draws,
+    @Quantity(unit = "1", low = 0, high = 2147483647, meaning = "Their seed.") int seed,
+    @Quantity(unit = "1", low = 0, high = 10000, meaning = "How many numbers were drawn in each.")
+        int uncertainNumbers,
+    @Quantity(
+            unit = "1",
+            low = 0,
+            high = 16384,
+            meaning = "Draws whose numbers are not possible together; they are left out.")
+        int drawsWithoutAnswer,
+    @Meaning("Each figure.") @Size(max = 300) List<FigureSpread> figures,
+    @Meaning("Each verdict; none unless asked for.") @Size(max = 40) List<VerdictOdds> verdicts) {
+
+  /**
+   * How one figure spreads.
+   *
+   * @param name name of the figure
+   * @param pointer pointer to it in an estimate
+   * @param unit UCUM code
+   * @param meaning what it is
+   * @param central what the plan gives as it is; null if it has no value
+   * @param drawsWithoutValue draws in which the figure has no value
+   * @param spread over coefficients, stated ranges and climate
+   * @param modelError of the model itself, were every coefficient right; null where none is stated
+   * @param together both at once; null where no model error is stated
+   */
+  @Meaning("How one figure spreads.")
+  public record FigureSpread(
+      @Meaning("Name of the figure.") @Size(max = 400) String name,
+      @Meaning("RFC 6901 pointer to it in an estimate.") @Size(max = 400) String pointer,
+      @Meaning("UCUM code.") @Size(max = 40) String unit,
+      @Meaning("What it is.") @Size(max = 500) String meaning,
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -1e15,
+              high = 1e15,
+              meaning = "What the plan gives as it is; null if it has no value.")
+          Double central,
+      @Quantity(
+              unit = "1",
+              low = 0,
+              high = 16384,
+              meaning = "Draws in which the figure has no value.")
+          int drawsWithoutValue,
+      @Meaning("Over coefficients, stated ranges and climate; null if no draw has a value.")
+          DrawnSpread spread,
+      @Meaning("Of the model itself, were every coefficient right; null where none is stated.")
+          DrawnSpread modelError,
+      @Meaning("Both at once; null where no model error is stated.") DrawnSpread together) {}
+
+  /**
+   * How sure one verdict is.
+   *
+   * @param component the part judged
+   * @param bed name of the bed, for one of several beds; null otherwise
+   * @param central the verdict on the plan as it is
+   * @param yesFraction share of the draws that say yes
+   * @param yesError standard error of that share
+   * @param marginalFraction share that say marginal
+   * @param noFraction share that say no
+   */
+  @Meaning("How sure one verdict is.")
+  public record VerdictOdds(
+      @Meaning("The part judged.") Verdict.Component component,
+      @Meaning("Name of the bed, for one of several beds; null otherwise.") @Size(max = 20)
+          String bed,
+      @Meaning("The verdict on the plan as it is.") Verdict.Worth central,
+      @Quantity(unit = "1", low = 0, high = 1, meaning = "Share of the draws that say yes.")
+          double yesFraction,
+      @Quantity(unit = "1", low = 0, high = 1, meaning = "Standard error of that share.")
+          double yesError,
+      @Quantity(unit = "1", low = 0, high = 1, meaning = "Share that say marginal.")
+          double marginalFraction,
+      @Quantity(unit = "1", low = 0, high = 1, meaning = "Share that say no.") double noFraction) {}
+}

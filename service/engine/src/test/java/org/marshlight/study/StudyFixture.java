@@ -1,0 +1,84 @@
+package org.marshlight.study;
+
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.Function;
+import org.marshlight.climate.ClimateChoice;
+import org.marshlight.climate.SiteDesign;
+import org.marshlight.contract.RecordShape;
+import org.marshlight.digester.CoverDesign;
+import org.marshlight.digester.CoverKind;
+import org.marshlight.digester.GasDesign;
+import org.marshlight.digester.GasPurpose;
+import org.marshlight.digester.GasUse;
+import org.marshlight.digester.TankDesign;
+import org.marshlight.feed.FeedDesign;
+import org.marshlight.feed.PeopleDesign;
+import org.marshlight.loop.Plan;
+import org.marshlight.wetland.BedDesign;
+
+/** An invented homestead of four with a glazed tank and one bed, and a bench to study it on. */
+final class StudyFixture {
+
+  static final Plan PLAN = plan(Map.of());
+
+  private StudyFixture() {}
+
+  static Plan plan(Map<String, Double> coefficients) {
+    return record(
+        Plan.class,
+        "site",
+        record(SiteDesign.class, "climate", new ClimateChoice(climate(), null)),
+        "people",
+        record(PeopleDesign.class, "count", 4),
+        "feeds",
+        List.of(record(FeedDesign.class, "feed", "kitchen-scraps", "freshKgPerDay", 3.0)),
+        "tank",
+        record(TankDesign.class, "liquidVolumeM3", 5.0),
+        "cover",
+        record(CoverDesign.class, "kind", CoverKind.GLAZED, "apertureM2", 4.0),
+        "gas",
+        record(
+            GasDesign.class,
+            "uses",
+            List.of(record(GasUse.class, "use", GasPurpose.COOKING, "hoursPerDay", 1.5))),
+        "beds",
+        List.of(record(BedDesign.class, "areaM2", 20.0)),
+        "coefficients",
+        coefficients);
+  }
+
+  private static String climate() {
+    return org.marshlight.climate.BuiltInClimates.standard().ids().iterator().next();
+  }
+
+  /** A record with some of its fields given, and the others not. */
+  static <R extends Record> R record(Class<R> type, Object... pairs) {
+    RecordShape shape = RecordShape.of(type);
+    Object[] values = new Object[shape.fields().size()];
+    for (int i = 0; i < pairs.length; i += 2) {
+      int place = shape.names().indexOf(pairs[i]);
+      if (place < 0) {
+        throw new IllegalArgumentException(type + " has no " + pairs[i]);
+      }
+      values[place] = pairs[i + 1];
+    }
+    return type.cast(shape.create(values));
+  }
+
+  /** Studies on a bench with some threads. */
+  static <T extends Record> Studied<T> run(StudyRequest<T> request, int threads) {
+    return on(threads, bench -> request.prepare().run(bench));
+  }
+
+  static <T> T on(int threads, Function<Workbench, T> work) {
+    ExecutorService pool = Executors.newFixedThreadPool(threads);
+    try {
+      return work.apply(new Workbench(pool, threads, Workbench.Watcher.NONE));
+    } finally {
+      pool.shutdownNow();
+    }
+  }
+}

@@ -1,0 +1,2 @@
+/** Studies: their routes, where they run, and the forms in which they are told. */
+package org.marshlight.http.studies;
