@@ -20,7 +20,15 @@ final class Annex {
 
   /** What other parts show whole. */
   private static final Set<String> ELSEWHERE =
-      Set.of("balances", "flows", "closure", "verdicts", "working");
+      Set.of(
+          "balances",
+          "flows",
+          "closure",
+          "verdicts",
+          "working",
+          "alternatives",
+          "materials",
+          "calendar");
 
   private final Sheet sheet;
   private final List<Block> blocks = new ArrayList<>();

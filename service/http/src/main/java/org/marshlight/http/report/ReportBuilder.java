@@ -79,8 +79,33 @@ public final class ReportBuilder {
       parts.add(FlowsPart.closure(sheet, estimate));
       parts.add(FlowsPart.balances(sheet, estimate));
     }
+    decided(sheet, estimate, parts);
     parts.removeIf(Part::empty);
     return parts;
+  }
+
+  private static void decided(Sheet sheet, PlanEstimate estimate, List<Part> parts) {
+    if (estimate.money() != null) {
+      parts.add(MoneyPart.of(sheet, estimate.money()));
+    }
+    if (estimate.energyReturn() != null) {
+      parts.add(ReturnedPart.returned(sheet, estimate.energyReturn()));
+    }
+    if (estimate.alternatives() != null) {
+      parts.add(ReturnedPart.instead(sheet, estimate.alternatives()));
+    }
+    if (estimate.greenhouseGas() != null) {
+      parts.add(WarmingPart.of(sheet, estimate.greenhouseGas()));
+    }
+    if (estimate.work() != null) {
+      parts.add(BuildingParts.work(sheet, estimate.work()));
+    }
+    if (estimate.calendar() != null) {
+      parts.add(BuildingParts.calendar(sheet, estimate.calendar()));
+    }
+    if (estimate.materials() != null) {
+      parts.add(BuildingParts.materials(sheet, estimate.materials()));
+    }
   }
 
   private static List<Figure> shortly(Sheet sheet, PlanEstimate estimate) {

@@ -21,6 +21,11 @@ final class Sentence {
     return printed(sheet.texts().coded(reason.code(), reason.params(), reason.text()));
   }
 
+  /** A sentence with a code of its own. */
+  static RawString coded(Sheet sheet, String code, Map<String, Object> params, String text) {
+    return printed(sheet.texts().coded(code, params, text));
+  }
+
   static RawString hazard(Sheet sheet, Caution caution) {
     return printed(sheet.texts().hazard(caution));
   }

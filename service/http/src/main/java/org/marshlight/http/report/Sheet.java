@@ -96,6 +96,11 @@ final class Sheet {
     return new Figure(texts.plain(key), words.number(value, ucum, place), words.unit(ucum, place));
   }
 
+  /** A number in the reader's unit. */
+  double amount(double value, String ucum, String place) {
+    return UnitBook.of(ucum, place, words.system()).of(value);
+  }
+
   /** Twelve values of a record in the reader's unit. */
   Series series(String key, Series.Kind kind, Record owner, String name) {
     RecordShape.Field field = field(owner, name);

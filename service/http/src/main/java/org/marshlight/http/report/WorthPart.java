@@ -19,11 +19,16 @@ public final class WorthPart {
   private static Card card(Sheet sheet, Verdict verdict) {
     String answer = WireName.of(verdict.answer());
     return new Card(
-        sheet.texts().plain("component." + WireName.of(verdict.component())),
+        component(sheet, verdict),
         answer,
         sheet.texts().plain("answer." + answer),
         verdict.reasons().stream().map(reason -> Sentence.of(sheet, reason)).toList(),
         verdict.conditions().stream().map(reason -> Sentence.of(sheet, reason)).toList());
+  }
+
+  private static String component(Sheet sheet, Verdict verdict) {
+    String name = sheet.texts().plain("component." + WireName.of(verdict.component()));
+    return verdict.bed() == null ? name : name + " " + verdict.bed().replaceAll("\\D+", "");
   }
 
   /**
