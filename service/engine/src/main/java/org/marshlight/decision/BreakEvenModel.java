@@ -9,17 +9,14 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.DoublePredicate;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import org.marshlight.contract.Fault;
 import org.marshlight.contract.Faults;
 import org.marshlight.contract.WireName;
-import org.marshlight.decision.BreakEvenRequest.Lever;
 import org.marshlight.decision.BreakEvenStudy.Change;
 import org.marshlight.decision.BreakEvenStudy.Outcome;
 import org.marshlight.decision.Verdict.Component;
 import org.marshlight.decision.Verdict.Worth;
 import org.marshlight.digester.TankYears;
 import org.marshlight.evidence.CoefficientSet;
-import org.marshlight.loop.LoopModel;
 import org.marshlight.loop.Plan;
 import org.marshlight.loop.PlanCheck;
 import org.marshlight.loop.PreparedSite;
@@ -40,58 +37,76 @@ public final class BreakEvenModel {
 
   private static final int MOST_RUNS = 40;
 
+  /** Verdicts that a search along one lever takes at the most. */
+  public static final int MOST_VERDICTS = 2 * (STEPS + MOST_RUNS);
+
   /** Parts that the tank alone decides. */
   private static final Set<Component> ENERGY =
       Set.of(
           Component.GAS_CAPTURE, Component.GLASS, Component.NIGHT_INSULATION, Component.CO_FEEDING);
 
-  private final BreakEvenRequest request;
+  private final Plan plan;
   private final PreparedSite site;
   private final CoefficientSet set;
-  private final TankYears tanks = new TankYears();
-
-  private BreakEvenModel(BreakEvenRequest request) {
-    this.request = request;
-    this.set = LoopModel.coefficients(request.plan());
-    this.site = PreparedSite.of(request.plan(), set);
-  }
+  private final Component component;
+  private final String bed;
+  private final Verdict now;
 
   /**
-   * Runs the study.
+   * A model of one verdict.
    *
-   * @throws Faults if the plan is not legal; pointers start at the request
+   * @param plan a legal plan
+   * @param site its site, prepared with the same coefficients
+   * @param set coefficients of the run
+   * @param component the part whose verdict is to be turned
+   * @param bed name of the bed, where one of several is meant; null otherwise
    */
-  public static BreakEvenStudy run(BreakEvenRequest request) {
-    List<Fault> faults =
-        PlanCheck.faults(request.plan(), Stage.LOOP).stream()
-            .map(fault -> fault.under("/plan"))
-            .toList();
-    if (!faults.isEmpty()) {
-      throw new Faults(faults);
-    }
-    return new BreakEvenModel(request).study();
-  }
-
-  private BreakEvenStudy study() {
-    Verdict now =
+  public BreakEvenModel(
+      Plan plan, PreparedSite site, CoefficientSet set, Component component, String bed) {
+    this.plan = plan;
+    this.site = site;
+    this.set = set;
+    this.component = component;
+    this.bed = bed;
+    this.now =
         VerdictModel.verdict(
-            new Comparisons(request.plan(), site, set, tanks, Stage.LOOP),
-            request.component(),
-            request.bed());
-    List<Lever> levers = request.levers() == null ? List.of(Lever.values()) : request.levers();
-    Sizes sizes = Sizes.of(request.plan(), site.year().site().latitudeRad(), set);
-    List<Change> changes = new ArrayList<>();
-    for (Lever lever : levers) {
-      PlanLever moved = PlanLever.of(lever, request.plan(), sizes, set);
-      changes.add(moved == null ? none(lever) : new Search(moved, now).change());
-    }
-    return new BreakEvenStudy(now, List.copyOf(changes));
+            new Comparisons(plan, site, set, new TankYears(), Stage.LOOP), component, bed);
   }
 
-  private Verdict verdict(Plan plan) {
-    Stage far = ENERGY.contains(request.component()) ? Stage.DIGESTER : Stage.LOOP;
-    return VerdictModel.verdict(
-        new Comparisons(plan, site, set, tanks, far), request.component(), request.bed());
+  /** The verdict as it stands; null where the plan does not have the part. */
+  public Verdict now() {
+    return now;
+  }
+
+  /** What one lever can do; may be asked from several threads. */
+  public Change change(Lever lever) {
+    return lever(lever).map(moved -> new Search(moved).change()).orElseGet(() -> none(lever));
+  }
+
+  /** The plan that a change makes; empty where it needs nothing or cannot be made. */
+  public Optional<Plan> changed(Change change) {
+    return change.needed() == null
+        ? Optional.empty()
+        : lever(change.lever()).map(moved -> moved.at().apply(change.needed()));
+  }
+
+  private Optional<PlanLever> lever(Lever lever) {
+    Sizes sizes = Sizes.of(plan, site.year().site().latitudeRad(), set);
+    return Optional.ofNullable(PlanLever.of(lever, plan, sizes, set));
+  }
+
+  /** The verdict on a changed plan; empty where it is not legal, has no answer or no such part. */
+  private Optional<Verdict> verdict(Plan changed, TankYears tanks) {
+    if (!PlanCheck.faults(changed, Stage.LOOP).isEmpty()) {
+      return Optional.empty();
+    }
+    Stage far = ENERGY.contains(component) ? Stage.DIGESTER : Stage.LOOP;
+    try {
+      return Optional.ofNullable(
+          VerdictModel.verdict(new Comparisons(changed, site, set, tanks, far), component, bed));
+    } catch (Faults unsettled) {
+      return Optional.empty();
+    }
   }
 
   private static Change none(Lever lever) {
@@ -112,16 +127,15 @@ public final class BreakEvenModel {
   private final class Search {
 
     private final PlanLever lever;
-    private final Verdict now;
+    private final TankYears tanks = new TankYears();
 
     /** Verdicts by quantity; empty where the plan is not legal or lacks the part. */
     private final Map<Double, Optional<Verdict>> known = new TreeMap<>();
 
     private int runs;
 
-    Search(PlanLever lever, Verdict now) {
+    Search(PlanLever lever) {
       this.lever = lever;
-      this.now = now;
       known.put(lever.now(), Optional.ofNullable(now));
     }
 
@@ -257,12 +271,8 @@ public final class BreakEvenModel {
       return known.computeIfAbsent(
           value,
           amount -> {
-            Plan plan = lever.at().apply(amount);
-            if (!PlanCheck.faults(plan, Stage.LOOP).isEmpty()) {
-              return Optional.empty();
-            }
             runs++;
-            return Optional.ofNullable(verdict(plan));
+            return verdict(lever.at().apply(amount), tanks);
           });
     }
 

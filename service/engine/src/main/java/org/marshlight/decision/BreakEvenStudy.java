@@ -47,7 +47,7 @@ public record BreakEvenStudy(
    */
   @Meaning("What one lever can do.")
   public record Change(
-      @NotNull @Meaning("What is changed.") BreakEvenRequest.Lever lever,
+      @NotNull @Meaning("What is changed.") Lever lever,
       @NotNull @Meaning("What became of the search.") Outcome outcome,
       @NotNull @Meaning("UCUM code.") @Size(max = 20) String unit,
       @Quantity(

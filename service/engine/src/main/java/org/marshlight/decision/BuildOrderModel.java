@@ -9,11 +9,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.marshlight.contract.Fault;
-import org.marshlight.contract.Faults;
 import org.marshlight.contract.WireName;
 import org.marshlight.decision.BuildOrderStudy.LeftOut;
 import org.marshlight.decision.BuildOrderStudy.Phase;
+import org.marshlight.decision.BuildOrderStudy.Reading;
 import org.marshlight.decision.BuildOrderStudy.Step;
 import org.marshlight.decision.Verdict.Component;
 import org.marshlight.decision.Verdict.Worth;
@@ -23,7 +22,6 @@ import org.marshlight.economy.PlanPart;
 import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.loop.LoopModel;
 import org.marshlight.loop.Plan;
-import org.marshlight.loop.PlanCheck;
 import org.marshlight.loop.PreparedSite;
 import org.marshlight.loop.Stage;
 
@@ -33,6 +31,9 @@ import org.marshlight.loop.Stage;
  * gain is that of the engine on the plan of the parts that stand.
  */
 public final class BuildOrderModel {
+
+  /** Runs of the chain that the order takes at the most, readings left out: one for each set. */
+  public static final int MOST_RUNS = 1 << Step.values().length;
 
   private static final Map<Step, Set<Step>> NEEDS =
       Map.of(
@@ -64,23 +65,22 @@ public final class BuildOrderModel {
     verdicts = VerdictModel.verdicts(plan, basis.run(plan), site, set, tanks);
   }
 
-  /**
-   * Runs the study.
-   *
-   * @throws Faults if the plan is not legal; pointers start at the request
-   */
-  public static BuildOrderStudy run(BuildOrderRequest request) {
-    List<Fault> faults =
-        PlanCheck.faults(request.plan(), Stage.LOOP).stream()
-            .map(fault -> fault.under("/plan"))
-            .toList();
-    if (!faults.isEmpty()) {
-      throw new Faults(faults);
-    }
-    return new BuildOrderModel(request.plan()).study();
+  /** A model of a legal plan. */
+  public static BuildOrderModel of(Plan plan) {
+    return new BuildOrderModel(plan);
   }
 
-  private BuildOrderStudy study() {
+  /** The readings that could change a verdict of the plan. */
+  public ReadingTrials trials() {
+    return new ReadingTrials(plan, basis, verdicts);
+  }
+
+  /**
+   * The order, found once.
+   *
+   * @param readings what to read first
+   */
+  public BuildOrderStudy study(List<Reading> readings) {
     gather();
     if (wanted.remove(Step.TANK)) {
       if (!standing.contains(Step.TANK)) {
@@ -90,12 +90,7 @@ public final class BuildOrderModel {
     earning();
     serving();
     return new BuildOrderStudy(
-        money.currency(),
-        money.budget(),
-        spent,
-        Readings.of(plan, basis, verdicts),
-        List.copyOf(phases),
-        leftOut());
+        money.currency(), money.budget(), spent, readings, List.copyOf(phases), leftOut());
   }
 
   private void gather() {

@@ -94,8 +94,7 @@ final class FeedFates {
     double landNitrogen = 0;
     for (FeedDesign feed : feeds) {
       Matter matter = annual(feed);
-      double degradable =
-          matter.codKg() * set.bind(FeedAnalysis.class, feed.feed()).degradableShare();
+      double degradable = matter.codKg() * FeedAnalysis.of(feed, set).degradableShare();
       switch (of(feed.feed())) {
         case HEAP -> heapKg += matter.freshKg();
         case STORE -> {
@@ -158,6 +157,6 @@ final class FeedFates {
     for (int month = 0; month < Months.COUNT; month++) {
       days += Months.includes(feed.months(), month) ? Months.days(month) : 0;
     }
-    return set.bind(FeedAnalysis.class, feed.feed()).matter(feed.freshKgPerDay() * days);
+    return FeedAnalysis.of(feed, set).matter(feed.freshKgPerDay() * days);
   }
 }

@@ -43,7 +43,7 @@ final class PlanInstead {
       feeds.add(changed(feed, "freshKgPerDay", feed.freshKgPerDay() * (1 + more)));
     }
     if (feeds.stream().noneMatch(feed -> feed.freshKgPerDay() > 0) && feeds.size() < MOST_FEEDS) {
-      feeds.add(new FeedDesign(SCRAPS, scrapsKgPerDay, null));
+      feeds.add(FeedDesign.of(SCRAPS, scrapsKgPerDay));
     }
     return changed(PlanWithout.glass(plan), "feeds", List.copyOf(feeds));
   }

@@ -5,7 +5,6 @@ import static org.marshlight.contract.RecordShape.changed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleFunction;
-import org.marshlight.decision.BreakEvenRequest.Lever;
 import org.marshlight.economy.CapitalDesign;
 import org.marshlight.economy.MoneyDesign;
 import org.marshlight.evidence.CoefficientSet;
@@ -87,7 +86,7 @@ record PlanLever(
           0,
           MOST_FEED_KG,
           false,
-          kg -> changed(plan, "feeds", List.of(new FeedDesign(PlanInstead.SCRAPS, kg, null))));
+          kg -> changed(plan, "feeds", List.of(FeedDesign.of(PlanInstead.SCRAPS, kg))));
     }
     return new PlanLever(
         Lever.FEED,

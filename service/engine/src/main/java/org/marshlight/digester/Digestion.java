@@ -290,6 +290,7 @@ final class Digestion {
     double settling = settlingShare(month, sludge);
     if (settling < 1) {
       result.filledDays++;
+      result.workableDays = Math.min(result.workableDays, daysSinceDesludging(year, day));
     }
     double liquorM3 = Math.max((1 - coefficients.sludgeFill()) * volumeM3, volumeM3 - sludge);
     feed(month, settling);
@@ -356,6 +357,13 @@ final class Digestion {
     result.ammoniumKgM3[month] += dissolved.ammoniumNitrogen / liquorM3 / Months.days(month);
     result.acidOverCapacity[month] = Math.max(result.acidOverCapacity[month], crowding);
     return methane;
+  }
+
+  private int daysSinceDesludging(int year, int day) {
+    int period = years * Months.DAYS_PER_YEAR;
+    int today = year * Months.DAYS_PER_YEAR + day;
+    int last = (years - 1) * Months.DAYS_PER_YEAR + desludgingDay;
+    return Math.floorMod(today - last - 1, period) + 1;
   }
 
   /** Share of what would settle today that finds room below the greatest fill. */
@@ -523,11 +531,14 @@ final class Digestion {
     result.effluentSulphideCod[month] += leaving.sulphideCod;
   }
 
+  /** Pumps all sludge but the seed, with what is dissolved in its water as in the whole tank's. */
   private void desludge(DigestionYear result) {
     double pumped = 1 - coefficients.seedShare();
     double water = sludgeWaterKg() * pumped;
     Matter solids = sludgeMatter().times(pumped);
-    result.pumpedSludge = solids.plus(Matter.water(water)).times(1.0 / years);
+    dissolved.wash(1 - water / waterKg, leaving);
+    result.pumpedSludge =
+        solids.plus(Matter.water(water)).plus(leaving.matter()).times(1.0 / years);
     for (int lump = 0; lump < lumps.count; lump++) {
       sludgeDegradable[lump] *= 1 - pumped;
       sludgeInert[lump] *= 1 - pumped;

@@ -56,6 +56,10 @@ final class DigestionYear {
   double makeUpWater;
   double greatestSludgeM3;
   double filledDays;
+
+  /** Days from desludging to the first on which solids find no room; infinite if all do. */
+  double workableDays = Double.POSITIVE_INFINITY;
+
   int cyclesRun;
 
   DigestionYear(int years) {

@@ -1,5 +1,7 @@
 package org.marshlight.digester;
 
+import org.marshlight.feed.Matter;
+
 /** What is dissolved in the liquor and only passes, or is added to by digestion, kg. */
 final class Dissolved {
 
@@ -29,5 +31,21 @@ final class Dissolved {
     inorganicCarbon *= share;
     fixedSolids *= share;
     sulphideCod *= share;
+  }
+
+  /** All of it as matter. */
+  Matter matter() {
+    return new Matter(
+        0,
+        0,
+        fixedSolids,
+        sulphideCod,
+        0,
+        inorganicCarbon,
+        0,
+        ammoniumNitrogen,
+        0,
+        phosphorus,
+        potassium);
   }
 }

@@ -69,7 +69,9 @@ record TankYear(
               "daysPerYear",
               matter.filledDays,
               "fillPercent",
-              100 * digestion.sludgeFill()));
+              100 * digestion.sludgeFill(),
+              "workableYears",
+              matter.workableDays / Months.DAYS_PER_YEAR));
     }
     return new TankYear(
         geometry,

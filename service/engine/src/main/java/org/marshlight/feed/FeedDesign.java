@@ -1,5 +1,6 @@
 package org.marshlight.feed;
 
+import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
@@ -13,6 +14,7 @@ import org.marshlight.contract.Quantity;
  * @param feed id of a feed of the catalogue
  * @param freshKgPerDay fresh mass on each day of the months named
  * @param months months in which it is fed, 1 = January; all if not given
+ * @param analysis its own analysis, in place of the catalogue's; null for the catalogue's
  */
 @Meaning("A waste fed to the tank beside the household's wastewater.")
 public record FeedDesign(
@@ -31,4 +33,12 @@ public record FeedDesign(
             low = 1,
             high = 12,
             meaning = "Months in which it is fed, 1 = January; all if not given.")
-        List<Integer> months) {}
+        List<Integer> months,
+    @Valid @Meaning("Its own analysis, where a laboratory has tested it.")
+        LaboratoryAnalysis analysis) {
+
+  /** A feed of the catalogue, fed all the year. */
+  public static FeedDesign of(String feed, double freshKgPerDay) {
+    return new FeedDesign(feed, freshKgPerDay, null, null);
+  }
+}

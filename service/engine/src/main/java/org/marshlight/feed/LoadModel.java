@@ -90,7 +90,7 @@ public final class LoadModel {
   }
 
   private static Waste fed(FeedDesign feed, CoefficientSet set) {
-    FeedAnalysis analysis = set.bind(FeedAnalysis.class, feed.feed());
+    FeedAnalysis analysis = FeedAnalysis.of(feed, set);
     Matter onDay = analysis.matter(feed.freshKgPerDay());
     List<Matter> perDay = new ArrayList<>(Months.COUNT);
     for (int month = 0; month < Months.COUNT; month++) {

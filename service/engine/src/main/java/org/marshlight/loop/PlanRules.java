@@ -13,17 +13,13 @@ import org.marshlight.economy.MoneyCheck;
 import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.evidence.Defaults;
 import org.marshlight.feed.FeedAnalysis;
+import org.marshlight.feed.FeedCheck;
 import org.marshlight.feed.FeedDesign;
-import org.marshlight.feed.Stoichiometry;
 import org.marshlight.wetland.BedCheck;
 import org.marshlight.wetland.BedDesign;
 
 /** Rules that join several fields of a plan; each field alone has already been found legal. */
 final class PlanRules {
-
-  /** Carbon that goes with each kg of COD turned to methane; no matter holds less. */
-  private static final double LEAST_CARBON_PER_COD =
-      Stoichiometry.METHANE_CARBON / Stoichiometry.METHANE_COD;
 
   /** A shuffled year has thousands of bad hours; naming a few is enough. */
   private static final int MOST_HOURS_NAMED = 20;
@@ -173,20 +169,8 @@ final class PlanRules {
     }
     for (int i = 0; i < plan.feeds().size(); i++) {
       FeedDesign feed = plan.feeds().get(i);
-      FeedAnalysis analysis = set.bind(FeedAnalysis.class, feed.feed());
-      double carbonPerCod = analysis.carbonPerVolatileSolids() / analysis.codPerVolatileSolids();
-      if (carbonPerCod < LEAST_CARBON_PER_COD) {
-        faults.add(
-            Fault.of(
-                "loop.too-little-carbon",
-                "/feeds/" + i,
-                carbonPerCod,
-                "at least " + Sentences.number(LEAST_CARBON_PER_COD) + " kg of carbon per kg COD",
-                "feed",
-                feed.feed(),
-                "least",
-                LEAST_CARBON_PER_COD));
-      }
+      faults.addAll(
+          FeedCheck.faults(feed, set.bind(FeedAnalysis.class, feed.feed()), "/feeds/" + i));
     }
   }
 

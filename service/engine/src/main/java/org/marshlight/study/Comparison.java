@@ -62,7 +62,8 @@ final class Comparison implements PreparedStudy<ComparisonStudy> {
       }
     }
     refuse(faults);
-    List<String> words = request.outputs() == null ? List.of(Figures.ANNUAL) : request.outputs();
+    List<String> words =
+        request.outputs() == null ? List.of(Figures.ANNUAL, Figures.DECISION) : request.outputs();
     Figures figures = figures(words, base.outcome(), outcomes);
     long runs = (long) (1 + outcomes.size()) * (1 + StudyCost.VERDICTS);
     return new Comparison(base, request.variants(), outcomes, figures, StudyCost.of(runs));
@@ -108,6 +109,7 @@ final class Comparison implements PreparedStudy<ComparisonStudy> {
   public Studied<ComparisonStudy> run(Workbench bench) {
     bench.each(
         outcomes.size() + 1,
+        1,
         i -> i == 0 ? base.outcome().verdicts() : outcomes.get(i - 1).verdicts());
     List<ComparisonStudy.ComparedFigure> compared = new ArrayList<>();
     for (Figure figure : figures.list()) {

@@ -21,8 +21,9 @@ public record ComparisonRequest(
         List<@NotNull @Valid VariantPlan> variants,
     @Size(min = 1, max = 60)
         @Meaning(
-            "Figures to compare: names of headlines, pointers into an estimate, annual or monthly;"
-                + " the headlines of a year if not given. Verdicts are compared in any case.")
+            "Figures to compare: names of headlines, pointers into an estimate, annual,"
+                + " decision or monthly; annual and decision if not given. Verdicts are compared in"
+                + " any case.")
         List<@NotNull @Size(max = 400) String> outputs)
     implements StudyRequest<ComparisonStudy> {
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.marshlight.contract.Assumption;
 import org.marshlight.contract.Fault;
+import org.marshlight.decision.GreenhouseGasEstimate;
 import org.marshlight.evidence.CoefficientBook;
 import org.marshlight.evidence.CoefficientRow;
 import org.marshlight.evidence.CoefficientSet;
@@ -30,30 +31,18 @@ record DrawSpace(BaseRun base, List<Factor> factors) {
    * Every coefficient that a plan uses and did not set itself, and what is stated beside.
    *
    * @param base the plan as it is
-   * @param verdicts whether coefficients of verdicts count too
+   * @param whole whether coefficients on which decisions rest count too
    * @param vary stated ranges, filled
    * @param climate stated uncertainty of the climate; null if it is certain
    * @param faults receives what makes no sense
    */
   static DrawSpace of(
-      BaseRun base,
-      boolean verdicts,
-      List<Varied> vary,
-      ClimateSpread climate,
-      List<Fault> faults) {
+      BaseRun base, boolean whole, List<Varied> vary, ClimateSpread climate, List<Fault> faults) {
     Map<String, Factor> factors = new LinkedHashMap<>();
-    for (Assumption assumption : base.outcome().run().assumptions()) {
-      if (!assumption.code().equals("override")) {
-        CoefficientBook.standard().find(assumption.id()).ifPresent(row -> add(row, factors));
-      }
-    }
-    if (verdicts) {
-      for (CoefficientRow row : CoefficientBook.standard().rows()) {
-        boolean ofVerdicts = row.id().startsWith("decision.") || row.id().startsWith("economy.");
-        if (ofVerdicts && !base.set().isOverridden(row.id())) {
-          add(row, factors);
-        }
-      }
+    addRead(base.outcome().run().assumptions(), factors);
+    if (whole) {
+      addRead(base.outcome().decision().assumptions(), factors);
+      addDisplacedFuel(base, factors);
     }
     for (int i = 0; i < vary.size(); i++) {
       Factor factor = VariedFactor.of(vary.get(i), base.plan(), "/vary/" + i, faults);
@@ -65,6 +54,28 @@ record DrawSpace(BaseRun base, List<Factor> factors) {
       addClimate(climate, base.plan(), factors, faults);
     }
     return new DrawSpace(base, List.copyOf(factors.values()));
+  }
+
+  private static void addRead(List<Assumption> assumptions, Map<String, Factor> factors) {
+    for (Assumption assumption : assumptions) {
+      if (!assumption.code().equals("override")) {
+        CoefficientBook.standard().find(assumption.id()).ifPresent(row -> add(row, factors));
+      }
+    }
+  }
+
+  /** Decisions read the row of the one fuel that the gas takes the place of. */
+  private static void addDisplacedFuel(BaseRun base, Map<String, Factor> factors) {
+    GreenhouseGasEstimate gases = base.outcome().decision().greenhouseGas();
+    if (gases == null) {
+      return;
+    }
+    String fuel = "fuels." + gases.displacedFuel() + ".";
+    for (CoefficientRow row : CoefficientBook.standard().rows()) {
+      if (row.id().startsWith(fuel) && !base.set().isOverridden(row.id())) {
+        add(row, factors);
+      }
+    }
   }
 
   private static void add(CoefficientRow row, Map<String, Factor> factors) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Faults;
 import org.marshlight.contract.Nearest;
@@ -21,15 +22,18 @@ record Figures(List<Figure> list, boolean verdicts) {
   /** Word that asks for verdicts. */
   static final String VERDICTS = "verdicts";
 
-  /** Word that asks for the headlines of a year. */
+  /** Word that asks for the headlines of the stages' year. */
   static final String ANNUAL = "annual";
+
+  /** Word that asks for the headlines of money, gases, energy returned and work. */
+  static final String DECISION = "decision";
 
   /** Word that asks for the headlines of each month. */
   static final String MONTHLY = "monthly";
 
   private static final int MOST = 300;
 
-  /** The headlines of a year that a plan has. */
+  /** The headlines of the stages' year that a plan has. */
   static Figures annual(Outcome base) {
     return of(List.of(ANNUAL), base, "/outputs");
   }
@@ -37,17 +41,13 @@ record Figures(List<Figure> list, boolean verdicts) {
   /** The few headlines that tell most, as far as a plan has them. */
   static Figures key(Outcome base) {
     Map<String, Figure> found = new LinkedHashMap<>();
-    for (Headline headline : Headline.all()) {
-      if (headline.group() == Group.KEY) {
-        add(headline, base, found);
-      }
-    }
+    group(Set.of(Group.KEY), base, found);
     return new Figures(List.copyOf(found.values()), false);
   }
 
   /**
    * The figures of some words: names of headlines, pointers into an estimate, or {@value #ANNUAL},
-   * {@value #MONTHLY} and {@value #VERDICTS}.
+   * {@value #DECISION}, {@value #MONTHLY} and {@value #VERDICTS}.
    *
    * @param words what was asked for
    * @param base a run of the plan
@@ -62,8 +62,9 @@ record Figures(List<Figure> list, boolean verdicts) {
       String word = words.get(i);
       switch (word) {
         case VERDICTS -> verdicts = true;
-        case ANNUAL -> group(false, base, found);
-        case MONTHLY -> group(true, base, found);
+        case ANNUAL -> group(Set.of(Group.KEY, Group.ANNUAL), base, found);
+        case DECISION -> group(Set.of(Group.DECISION), base, found);
+        case MONTHLY -> group(Set.of(Group.MONTHLY), base, found);
         default -> one(word, base, Pointer.child(at, i), found, faults);
       }
     }
@@ -87,9 +88,9 @@ record Figures(List<Figure> list, boolean verdicts) {
     return found.size() == 1 ? found.values().iterator().next() : null;
   }
 
-  private static void group(boolean monthly, Outcome base, Map<String, Figure> found) {
+  private static void group(Set<Group> groups, Outcome base, Map<String, Figure> found) {
     for (Headline headline : Headline.all()) {
-      if (monthly == (headline.group() == Group.MONTHLY)) {
+      if (groups.contains(headline.group())) {
         add(headline, base, found);
       }
     }
@@ -116,7 +117,7 @@ record Figures(List<Figure> list, boolean verdicts) {
       }
     }
     List<String> known = new ArrayList<>(Headline.names());
-    known.addAll(List.of(ANNUAL, MONTHLY, VERDICTS));
+    known.addAll(List.of(ANNUAL, DECISION, MONTHLY, VERDICTS));
     faults.add(
         Fault.of(
             "study.unknown-figure",
@@ -161,11 +162,14 @@ record Figures(List<Figure> list, boolean verdicts) {
     return values;
   }
 
+  /** Whether more is wanted than the stages alone give. */
+  boolean whole() {
+    return verdicts || list.stream().anyMatch(figure -> !STAGES.contains(figure.path().get(0)));
+  }
+
   /** How many chain runs one run of the plan with these figures counts for. */
   int runsEach() {
-    boolean whole =
-        verdicts || list.stream().anyMatch(figure -> !STAGES.contains(figure.path().get(0)));
-    return whole ? 1 + StudyCost.VERDICTS : 1;
+    return whole() ? 1 + StudyCost.VERDICTS : 1;
   }
 
   private static final List<String> STAGES =

@@ -24,8 +24,10 @@ record Headline(String name, String pointer, Figure.Reduction of, Group group, S
   enum Group {
     /** The few that tell most. */
     KEY,
-    /** The others that are one number a year. */
+    /** The others of the stages that are one number a year. */
     ANNUAL,
+    /** Money, gases, energy returned and work, which want what verdicts want. */
+    DECISION,
     /** Twelve numbers, a month each. */
     MONTHLY
   }

@@ -16,7 +16,7 @@ import org.marshlight.decision.Verdict.Worth;
 record Judged(Component component, String bed) {
 
   static Judged of(Verdict verdict) {
-    return new Judged(verdict.component(), null);
+    return new Judged(verdict.component(), verdict.bed());
   }
 
   /** The answer on each part that was judged, in the order of the verdicts. */

@@ -4,6 +4,7 @@ import java.util.List;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Faults;
 import org.marshlight.contract.RecordShape;
+import org.marshlight.decision.Decision;
 import org.marshlight.decision.PlanEstimate;
 import org.marshlight.decision.Verdict;
 import org.marshlight.decision.VerdictModel;
@@ -24,7 +25,9 @@ final class Outcome {
   private final PreparedSite site;
   private final LoopRun run;
   private final TankYears tanks;
+  private Decision decision;
   private PlanEstimate whole;
+  private List<Verdict> verdicts;
 
   private Outcome(Plan plan, CoefficientSet set, PreparedSite site, LoopRun run, TankYears tanks) {
     this.plan = plan;
@@ -67,6 +70,7 @@ final class Outcome {
       case "crop" -> run.crop() == null ? null : run.crop().estimate();
       case "ethanol" -> run.ethanol() == null ? null : run.ethanol().estimate();
       case "compost" -> run.compost() == null ? null : run.compost().estimate();
+      case "verdicts" -> verdicts();
       default ->
           RecordShape.of(PlanEstimate.class)
               .field(name)
@@ -78,12 +82,27 @@ final class Outcome {
   /** All figures with verdicts. */
   PlanEstimate estimate() {
     if (whole == null) {
-      whole = PlanEstimate.whole(run, VerdictModel.decide(plan, run, site, set, tanks), null);
+      whole = PlanEstimate.whole(run, decision(), null);
     }
     return whole;
   }
 
+  /** What is decided of the plan. */
+  Decision decision() {
+    if (decision == null) {
+      decision = VerdictModel.decide(plan, run, site, set, tanks);
+    }
+    return decision;
+  }
+
+  /** The verdicts, without what else is decided of the plan. */
   List<Verdict> verdicts() {
-    return estimate().verdicts();
+    if (verdicts == null) {
+      verdicts =
+          decision == null
+              ? VerdictModel.verdicts(plan, run, site, set, tanks)
+              : decision.verdicts();
+    }
+    return verdicts;
   }
 }

@@ -49,7 +49,7 @@ final class Uncertainty implements PreparedStudy<UncertaintyStudy> {
     List<Fault> faults = new ArrayList<>();
     DrawSpace space =
         DrawSpace.of(
-            base, figures.verdicts(), Settings.each(request.vary()), request.climate(), faults);
+            base, figures.whole(), Settings.each(request.vary()), request.climate(), faults);
     Ties ties = Ties.of(request.correlations(), space, faults);
     if (!faults.isEmpty()) {
       throw new Faults(faults);

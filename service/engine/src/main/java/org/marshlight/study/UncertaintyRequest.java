@@ -39,8 +39,8 @@ public record UncertaintyRequest(
         Integer seed,
     @Size(min = 1, max = 60)
         @Meaning(
-            "Figures to follow: names of headlines, pointers into an estimate, annual, monthly or"
-                + " verdicts; the headlines of a year if not given.")
+            "Figures to follow: names of headlines, pointers into an estimate, annual,"
+                + " decision, monthly or verdicts; annual if not given.")
         List<@NotNull @Size(max = 400) String> outputs,
     @Size(max = 40)
         @Meaning("Numbers of the plan that are uncertain, or other ranges for coefficients.")

@@ -67,6 +67,8 @@ class UnitSuffixTest {
       {"KgPerYear", "kg/a"},
       {"KgPerTonne", "kg/t"},
       {"KgKg", "kg/kg"},
+      {"GKg", "g/kg"},
+      {"M3Kg", "m3/kg"},
       {"KgHa", "kg/har"},
       {"KgMonth", "kg/mo"},
       {"Kg", "kg"},

@@ -62,7 +62,8 @@ class DigestionTest {
           new FeedDesign(
               feeds.get(random.nextInt(feeds.size())),
               0.2 + 8 * random.nextDouble(),
-              random.nextBoolean() ? null : List.of(4, 5, 6, 7));
+              random.nextBoolean() ? null : List.of(4, 5, 6, 7),
+              null);
       TankDesign tank = TankFixture.tank(0.5 + 9 * random.nextDouble(), 1 + random.nextInt(12));
       DigesterOutcome outcome =
           TankFixture.run(
@@ -81,6 +82,40 @@ class DigestionTest {
           .isLessThanOrEqualTo(annual.methaneCeilingNm3() * (1 + 1e-9));
       outcome.accounts().forEach(account -> assertCloses(account, plan));
     }
+  }
+
+  @Test
+  void theLongestWorkableIntervalIsToldAndWorks() {
+    DigestionYear tooLong = period(12);
+    double workableYears = tooLong.workableDays / Months.DAYS_PER_YEAR;
+
+    assertThat(tooLong.filledDays).isPositive();
+    assertThat(workableYears).isBetween(1.0, 12.0);
+    assertThat(period((int) workableYears).filledDays).isZero();
+    assertThat(period((int) workableYears + 2).filledDays).isPositive();
+  }
+
+  @Test
+  void waterPumpedWithSludgeTakesWhatIsDissolvedInIt() {
+    Matter pumped = period(3).pumpedSludge;
+
+    assertThat(pumped.potassiumKg()).isPositive();
+    assertThat(pumped.ammoniumNitrogenKg()).isPositive();
+  }
+
+  private static DigestionYear period(int years) {
+    double[] liquor = new double[Months.DAYS_PER_YEAR];
+    Arrays.fill(liquor, 17);
+    return new Digestion(
+            TankFixture.wastes(4),
+            4,
+            2,
+            liquor,
+            years,
+            8,
+            101.325,
+            TankFixture.CENTRAL.bind(DigestionCoefficients.class))
+        .periodic();
   }
 
   private static void assertCloses(Account account, String plan) {

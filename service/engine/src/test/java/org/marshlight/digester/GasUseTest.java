@@ -91,8 +91,7 @@ class GasUseTest {
             null,
             null);
     FeedDesign manure =
-        new Defaults(TankFixture.CENTRAL)
-            .fill(new FeedDesign("cattle-manure", 40.0, null), "/feeds/0");
+        new Defaults(TankFixture.CENTRAL).fill(FeedDesign.of("cattle-manure", 40.0), "/feeds/0");
     return TankFixture.run(
             year,
             TankFixture.tank(6, 1),

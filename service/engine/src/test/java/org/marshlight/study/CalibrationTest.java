@@ -24,12 +24,12 @@ class CalibrationTest {
   private static final String INFLOW = "digester.inflow-above-mains";
 
   private static CalibrationRequest request(List<Reading> readings, List<String> fit) {
-    return new CalibrationRequest(StudyFixture.PLAN, readings, null, null, null, fit, 32, null);
+    return new CalibrationRequest(StudyFixture.TANK, readings, null, null, null, fit, 16, null);
   }
 
   /** What a tank with other coefficients than the book's would show. */
   private static List<Reading> readings(Map<String, Double> truth, double offK, double share) {
-    Plan plan = StudyFixture.plan(truth);
+    Plan plan = StudyFixture.with(StudyFixture.TANK, truth);
     DigesterEstimate estimate = BaseRun.of(plan).outcome().run().digester().estimate();
     List<Reading> readings = new ArrayList<>();
     for (int month = 1; month <= 12; month++) {
@@ -100,7 +100,7 @@ class CalibrationTest {
         .hasSize(24)
         .allSatisfy(m -> assertThat(m.place()).isEqualTo(Place.INSIDE));
     assertThat(study.reducedChiSquare()).isCloseTo(0, within(1e-9));
-    assertThat(study.plan()).isEqualTo(StudyFixture.PLAN);
+    assertThat(study.plan()).isEqualTo(StudyFixture.TANK);
   }
 
   @Test

@@ -9,29 +9,29 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Faults;
+import org.marshlight.contract.RecordShape;
+import org.marshlight.decision.Reason;
+import org.marshlight.economy.CapitalDesign;
+import org.marshlight.economy.MoneyDesign;
+import org.marshlight.feed.PeopleDesign;
+import org.marshlight.loop.Plan;
 import org.marshlight.study.SizingStudy.Reach;
 
 class SizingTest {
 
   private static final Freed GLASS = new Freed("/cover/apertureM2", 0.5, 10.0);
-  private static final Freed WALL = new Freed("/tank/wallResistanceM2KW", 0.05, 3.0);
+  private static final BaseRun BASE = BaseRun.of(StudyFixture.TANK);
 
   private static Target warmth(double least) {
     return new Target("digester.meanLiquorTemperatureC", least, null);
   }
 
   private static SizingRequest request(List<Freed> free, Target... targets) {
-    return new SizingRequest(StudyFixture.PLAN, free, List.of(targets));
+    return new SizingRequest(StudyFixture.TANK, free, List.of(targets));
   }
 
   private static double present() {
-    return BaseRun.of(StudyFixture.PLAN)
-        .outcome()
-        .run()
-        .digester()
-        .estimate()
-        .annual()
-        .meanLiquorTemperatureC();
+    return BASE.outcome().run().digester().estimate().annual().meanLiquorTemperatureC();
   }
 
   /** The glass that gives the warmth of the plan's own glass is that glass. */
@@ -45,22 +45,32 @@ class SizingTest {
     assertThat(study.reasons()).isEmpty();
   }
 
-  @Test
-  void oneThreadAndTwoGiveTheSame() {
-    SizingRequest request = request(List.of(GLASS, WALL), warmth(present() + 1));
-    assertThat(StudyFixture.run(request, 2)).isEqualTo(StudyFixture.run(request, 1));
+  /** A mix that must come to a mass, and the two things it is put together from. */
+  private static SizingRequest mixOf(double least) {
+    return new SizingRequest(
+        StudyFixture.HEAP,
+        List.of(
+            new Freed("/compost/ingredients/0/freshKgPerYear", 100.0, 1000.0),
+            new Freed("/compost/ingredients/1/freshKgPerYear", 100.0, 1000.0)),
+        List.of(new Target("/compost/mix/freshKg", least, null)));
   }
 
   @Test
+  void oneThreadAndTwoGiveTheSame() {
+    assertThat(StudyFixture.run(mixOf(800), 2)).isEqualTo(StudyFixture.run(mixOf(800), 1));
+  }
+
+  /** What one does not give the other must, down to its least value. */
+  @Test
   void twoFreeNumbersHaveAFrontier() {
-    SizingStudy study =
-        StudyFixture.run(request(List.of(GLASS, WALL), warmth(present() + 1)), 2).study();
+    SizingStudy study = StudyFixture.run(mixOf(800), 2).study();
     assertThat(study.answer()).isEqualTo(Reach.MET);
-    List<SizingStudy.Pair> frontier = study.frontier();
-    Double bare = frontier.get(0).first();
-    Double thick = frontier.get(frontier.size() - 1).first();
-    assertThat(thick).isNotNull();
-    assertThat(bare == null || bare > thick).as("insulation saves glass").isTrue();
+    assertThat(study.frontier()).hasSize(13);
+    for (SizingStudy.Pair pair : study.frontier()) {
+      assertThat(pair.first()).isCloseTo(Math.max(100, 800 - pair.second()), within(0.2));
+    }
+    assertThat(study.sizes().get(0).value() + study.sizes().get(1).value())
+        .isCloseTo(800, within(0.2));
   }
 
   @Test
@@ -77,15 +87,50 @@ class SizingTest {
     Target everyMonth = new Target("/digester/monthly/liquorTemperatureC", 8.0, null);
     SizingStudy study = StudyFixture.run(request(List.of(GLASS), everyMonth), 2).study();
     double best = study.targets().get(0).value();
-    Figure coldest =
-        Figures.one(
-            "digester.coldestMonthC",
-            BaseRun.of(StudyFixture.PLAN).outcome(),
-            "",
-            new ArrayList<>());
-    assertThat(study.targets().get(0).present())
-        .isEqualTo(coldest.value(BaseRun.of(StudyFixture.PLAN).outcome()));
+    Figure coldest = Figures.one("digester.coldestMonthC", BASE.outcome(), "", new ArrayList<>());
+    assertThat(study.targets().get(0).present()).isEqualTo(coldest.value(BASE.outcome()));
     assertThat(best).isGreaterThanOrEqualTo(8.0);
+  }
+
+  private static Plan priced(double tankCost) {
+    CapitalDesign capital = StudyFixture.record(CapitalDesign.class, "tank", tankCost);
+    return RecordShape.changed(
+        StudyFixture.TANK,
+        "money",
+        StudyFixture.record(
+            MoneyDesign.class, "capital", capital, "fuelPricePerKWh", 0.5, "lifeYears", 20.0));
+  }
+
+  private static SizingStudy paidBackBy(Plan plan, double years) {
+    SizingRequest request =
+        new SizingRequest(
+            plan,
+            List.of(new Freed("/people/count", 3.0, 5.0)),
+            List.of(new Target("money.discountedPaybackYears", null, years)));
+    return StudyFixture.run(request, 2).study();
+  }
+
+  private static double paybackYears(int people) {
+    PeopleDesign household = StudyFixture.record(PeopleDesign.class, "count", people);
+    Plan plan = RecordShape.changed(priced(500), "people", household);
+    return BaseRun.of(plan).outcome().decision().money().appraisal().discountedPaybackYears();
+  }
+
+  @Test
+  void aPaybackIsATargetLikeAnyOther() {
+    double three = paybackYears(3);
+    SizingStudy study = paidBackBy(priced(500), Math.max(three, paybackYears(4)));
+    assertThat(study.answer()).isEqualTo(Reach.MET);
+    assertThat(study.sizes().get(0).value()).isEqualTo(3);
+    assertThat(study.targets().get(0).value()).isEqualTo(three);
+    assertThat(study.cost().chainRuns()).isGreaterThan(3 * StudyCost.VERDICTS);
+  }
+
+  @Test
+  void aPaybackThatNeverComesIsNotMet() {
+    SizingStudy study = paidBackBy(priced(1e6), 20);
+    assertThat(study.answer()).isEqualTo(Reach.CANNOT);
+    assertThat(study.reasons()).extracting(Reason::code).containsExactly("study.cannot-no-value");
   }
 
   @Test

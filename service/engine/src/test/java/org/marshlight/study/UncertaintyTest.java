@@ -11,12 +11,17 @@ import org.junit.jupiter.api.Test;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Faults;
 import org.marshlight.contract.Notice;
+import org.marshlight.contract.RecordShape;
+import org.marshlight.decision.Verdict;
 import org.marshlight.evidence.Distribution;
 import org.marshlight.loop.Plan;
 import org.marshlight.study.UncertaintyStudy.FigureSpread;
+import org.marshlight.wetland.BedDesign;
 
 class UncertaintyTest {
 
+  private static final String STRAW = "/compost/ingredients/0/freshKgPerYear";
+  private static final String MANURE = "/compost/ingredients/1/freshKgPerYear";
   private static final String LEAK = "/coefficients/digester.leak-share";
 
   private static UncertaintyRequest request(Plan plan, int draws, String... outputs) {
@@ -32,15 +37,17 @@ class UncertaintyTest {
 
   @Test
   void oneThreadAndTwoGiveTheSame() {
-    UncertaintyRequest request = request(StudyFixture.PLAN, 48, "annual", "verdicts");
-    assertThat(StudyFixture.run(request, 2)).isEqualTo(StudyFixture.run(request, 1));
+    UncertaintyRequest tank = request(StudyFixture.TANK, 17, "annual", "monthly");
+    assertThat(StudyFixture.run(tank, 2)).isEqualTo(StudyFixture.run(tank, 1));
+    UncertaintyRequest heap = request(StudyFixture.HEAP, 17, "annual", "decision", "verdicts");
+    assertThat(StudyFixture.run(heap, 2)).isEqualTo(StudyFixture.run(heap, 1));
   }
 
   @Test
   void percentilesStandInOrderAndHoldTheCentralValue() {
     UncertaintyStudy study =
         StudyFixture.run(
-                new UncertaintyRequest(StudyFixture.PLAN, 64, null, null, null, null, null), 2)
+                new UncertaintyRequest(StudyFixture.PLAN, 32, null, null, null, null, null), 2)
             .study();
     assertThat(study.figures()).hasSizeGreaterThan(8);
     for (FigureSpread figure : study.figures()) {
@@ -61,59 +68,63 @@ class UncertaintyTest {
   @Test
   void theModelsOwnErrorIsToldApart() {
     UncertaintyStudy study =
-        StudyFixture.run(request(StudyFixture.PLAN, 64, "digester.gasEnergyKWh"), 2).study();
-    FigureSpread gas = study.figures().get(0);
-    assertThat(gas.modelError().p50()).isCloseTo(gas.central(), within(0.05 * gas.central()));
-    assertThat(gas.together().deviation()).isGreaterThan(gas.modelError().deviation());
-    double share = gas.modelError().p90() / gas.central();
-    assertThat(share).as("the book's ninetieth percentile").isCloseTo(1.45, within(0.06));
+        StudyFixture.run(request(StudyFixture.HEAP, 64, "compost.finishedKg"), 2).study();
+    FigureSpread compost = study.figures().get(0);
+    assertThat(compost.modelError().p50())
+        .isCloseTo(compost.central(), within(0.05 * compost.central()));
+    assertThat(compost.together().deviation()).isGreaterThan(compost.modelError().deviation());
+    double share = compost.modelError().p90() / compost.central();
+    assertThat(share).as("the book's ninetieth percentile").isCloseTo(1.25, within(0.03));
   }
 
   @Test
   void aModelErrorThatThePlanSetsIsNotDrawn() {
-    Plan plan = StudyFixture.plan(Map.of("study.discrepancy.digester", 1.2));
-    FigureSpread gas =
-        StudyFixture.run(request(plan, 16, "digester.gasEnergyKWh"), 2).study().figures().get(0);
-    assertThat(gas.modelError().p5()).isCloseTo(1.2 * gas.central(), within(1e-9));
-    assertThat(gas.modelError().deviation()).isCloseTo(0, within(1e-9));
+    Plan plan = StudyFixture.with(StudyFixture.HEAP, Map.of("study.discrepancy.compost", 1.2));
+    FigureSpread compost =
+        StudyFixture.run(request(plan, 16, "compost.finishedKg"), 2).study().figures().get(0);
+    assertThat(compost.modelError().p5()).isCloseTo(1.2 * compost.central(), within(1e-9));
+    assertThat(compost.modelError().deviation()).isCloseTo(0, within(1e-9));
+  }
+
+  private static int uncertainNumbers(Plan plan, String output) {
+    return StudyFixture.run(request(plan, 16, output), 1).study().uncertainNumbers();
   }
 
   @Test
   void aCoefficientThatThePlanSetsIsNotDrawn() {
-    int all =
-        StudyFixture.run(request(StudyFixture.PLAN, 16, "digester.gasEnergyKWh"), 1)
-            .study()
-            .uncertainNumbers();
-    int one =
-        StudyFixture.run(
-                request(
-                    StudyFixture.plan(Map.of("digester.leak-share", 0.1)),
-                    16,
-                    "digester.gasEnergyKWh"),
-                1)
-            .study()
-            .uncertainNumbers();
-    assertThat(one).isEqualTo(all - 1);
+    Plan set = StudyFixture.with(StudyFixture.HEAP, Map.of("ingredients.straw.moisture", 0.1));
+    assertThat(uncertainNumbers(set, "compost.finishedKg"))
+        .isEqualTo(uncertainNumbers(StudyFixture.HEAP, "compost.finishedKg") - 1);
   }
 
+  /** Gases of a fuel and of the climate matter to no stage, but to what is decided. */
   @Test
-  void aStatedRangeIsDrawnWithinItsField() {
-    Varied fed = new Varied("/feeds/0/freshKgPerDay", 1.0, 5.0, null);
+  void whatOnlyDecisionsReadIsDrawnWhereTheyAreFollowed() {
+    BaseRun base = BaseRun.of(StudyFixture.TANK);
+    String fuel = base.outcome().decision().greenhouseGas().displacedFuel();
+    for (String id : List.of("fuels." + fuel + ".carbon-dioxide", "decision.burner-efficiency")) {
+      String at = "/coefficients/" + id;
+      assertThat(DrawSpace.of(base, false, List.of(), null, new ArrayList<>()).place(at))
+          .isNegative();
+      assertThat(DrawSpace.of(base, true, List.of(), null, new ArrayList<>()).place(at))
+          .isNotNegative();
+    }
+  }
+
+  private static DrawnSpread mix(List<Varied> vary, List<Correlated> ties) {
     UncertaintyRequest request =
         new UncertaintyRequest(
-            StudyFixture.PLAN,
-            64,
-            1,
-            List.of("/digester/load/codKgPerDay"),
-            List.of(fed),
-            null,
-            null);
-    UncertaintyRequest without =
-        new UncertaintyRequest(
-            StudyFixture.PLAN, 64, 1, List.of("/digester/load/codKgPerDay"), null, null, null);
-    DrawnSpread wide = StudyFixture.run(request, 2).study().figures().get(0).spread();
-    DrawnSpread narrow = StudyFixture.run(without, 2).study().figures().get(0).spread();
-    assertThat(wide.deviation()).isGreaterThan(1.5 * narrow.deviation());
+            StudyFixture.HEAP, 128, 1, List.of("/compost/mix/freshKg"), vary, null, ties);
+    return StudyFixture.run(request, 2).study().figures().get(0).spread();
+  }
+
+  /** Uniform between 87.5 and 212.5, an eighth of the span beyond either percentile. */
+  @Test
+  void aStatedRangeIsDrawn() {
+    DrawnSpread spread = mix(List.of(new Varied(STRAW, 100.0, 200.0, Distribution.UNIFORM)), null);
+    assertThat(spread.p10()).isCloseTo(700, within(1.0));
+    assertThat(spread.p90()).isCloseTo(800, within(1.0));
+    assertThat(spread.deviation()).isCloseTo(125 / Math.sqrt(12), within(0.5));
   }
 
   @Test
@@ -121,44 +132,31 @@ class UncertaintyTest {
     ClimateSpread climate = new ClimateSpread(1.5, 8.0, 20.0, 30.0);
     String air = "/digester/monthly/ambientTemperatureC/0";
     UncertaintyRequest request =
-        new UncertaintyRequest(StudyFixture.PLAN, 64, 1, List.of(air), null, climate, null);
+        new UncertaintyRequest(StudyFixture.TANK, 64, 1, List.of(air), null, climate, null);
     Studied<UncertaintyStudy> studied = StudyFixture.run(request, 2);
     assertThat(studied.study().figures().get(0).spread().deviation()).isCloseTo(1.5, within(0.1));
     assertThat(studied.notices()).extracting(Notice::code).doesNotContain("study.climate-certain");
   }
 
+  /** The variance of a sum: for uniform numbers rank correlation and correlation are the same. */
   @Test
   void correlatedNumbersGoTogether() {
-    Varied first = new Varied("/feeds/0/freshKgPerDay", 1.0, 5.0, Distribution.UNIFORM);
-    Varied second = new Varied("/people/count", 2.0, 6.0, Distribution.UNIFORM);
-    List<String> outputs = List.of("/digester/load/codKgPerDay");
-    DrawnSpread apart =
-        StudyFixture.run(
-                new UncertaintyRequest(
-                    StudyFixture.PLAN, 128, 1, outputs, List.of(first, second), null, null),
-                2)
-            .study()
-            .figures()
-            .get(0)
-            .spread();
-    Correlated tie = new Correlated("/feeds/0/freshKgPerDay", "/people/count", 0.9);
-    DrawnSpread tied =
-        StudyFixture.run(
-                new UncertaintyRequest(
-                    StudyFixture.PLAN, 128, 1, outputs, List.of(first, second), null, List.of(tie)),
-                2)
-            .study()
-            .figures()
-            .get(0)
-            .spread();
-    assertThat(tied.deviation()).isGreaterThan(1.1 * apart.deviation());
+    List<Varied> vary =
+        List.of(
+            new Varied(STRAW, 100.0, 200.0, Distribution.UNIFORM),
+            new Varied(MANURE, 500.0, 700.0, Distribution.UNIFORM));
+    double straw = 125 / Math.sqrt(12);
+    double manure = 250 / Math.sqrt(12);
+    double squares = straw * straw + manure * manure;
+    assertThat(mix(vary, null).deviation()).isCloseTo(Math.sqrt(squares), within(2.0));
+    assertThat(mix(vary, List.of(new Correlated(STRAW, MANURE, 0.9))).deviation())
+        .isCloseTo(Math.sqrt(squares + 2 * 0.9 * straw * manure), within(2.0));
   }
 
   @Test
   void verdictsHaveOddsThatAddUp() {
     UncertaintyStudy study =
-        StudyFixture.run(request(StudyFixture.PLAN, 16, "digester.gasEnergyKWh", "verdicts"), 2)
-            .study();
+        StudyFixture.run(request(StudyFixture.HEAP, 16, "verdicts"), 2).study();
     assertThat(study.verdicts()).isNotEmpty();
     study
         .verdicts()
@@ -166,6 +164,20 @@ class UncertaintyTest {
             odds ->
                 assertThat(odds.yesFraction() + odds.marginalFraction() + odds.noFraction())
                     .isCloseTo(1, within(1e-12)));
+  }
+
+  @Test
+  void theVerdictsOfSeveralBedsAreToldApart() {
+    Plan plan =
+        RecordShape.changed(
+            StudyFixture.PLAN,
+            "beds",
+            List.of(
+                StudyFixture.record(BedDesign.class, "areaM2", 20.0),
+                StudyFixture.record(BedDesign.class, "areaM2", 2.0)));
+    List<Verdict> verdicts = BaseRun.of(plan).outcome().verdicts();
+    assertThat(verdicts).filteredOn(v -> v.component() == Verdict.Component.BED).hasSize(2);
+    assertThat(Judged.answers(verdicts)).hasSameSizeAs(verdicts);
   }
 
   @Test

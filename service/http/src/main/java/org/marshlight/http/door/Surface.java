@@ -38,7 +38,8 @@ public record Surface(
               AnswerCsv.MEDIA_TYPE,
               HTML),
           of(
-              "/v1/studies/(uncertainty|sensitivity|sizing|comparison|calibration)",
+              "/v1/studies/(uncertainty|sensitivity|sizing|comparison|calibration|break-even"
+                  + "|build-order)",
               WORK,
               JSON,
               JSON,

@@ -2,7 +2,11 @@ package org.marshlight.http.studies;
 
 import java.util.Arrays;
 import java.util.Optional;
+import org.marshlight.decision.BreakEvenStudy;
+import org.marshlight.decision.BuildOrderStudy;
 import org.marshlight.json.PatchedComparison;
+import org.marshlight.study.BreakEvenRequest;
+import org.marshlight.study.BuildOrderRequest;
 import org.marshlight.study.CalibrationRequest;
 import org.marshlight.study.CalibrationStudy;
 import org.marshlight.study.ComparisonStudy;
@@ -22,7 +26,9 @@ public enum StudyKind {
   SIZING("sizing", SizingRequest.class, SizingStudy.class),
   COMPARISON("comparison", PatchedComparison.class, ComparisonStudy.class),
   SWEEP("sweep", SweepRequest.class, SweepStudy.class),
-  CALIBRATION("calibration", CalibrationRequest.class, CalibrationStudy.class);
+  CALIBRATION("calibration", CalibrationRequest.class, CalibrationStudy.class),
+  BREAK_EVEN("break-even", BreakEvenRequest.class, BreakEvenStudy.class),
+  BUILD_ORDER("build-order", BuildOrderRequest.class, BuildOrderStudy.class);
 
   private static final String ROOT = "/v1/studies/";
 

@@ -12,6 +12,8 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestQuery;
 import org.marshlight.http.tables.AnswerCsv;
+import org.marshlight.study.BreakEvenRequest;
+import org.marshlight.study.BuildOrderRequest;
 import org.marshlight.study.CalibrationRequest;
 import org.marshlight.study.ComparisonRequest;
 import org.marshlight.study.SensitivityRequest;
@@ -81,5 +83,25 @@ public class StudyRoutes {
   public Response calibration(
       byte[] body, @RestQuery String costOnly, @Context RoutingContext context) {
     return desk.answer(body, CalibrationRequest.class, costOnly, context);
+  }
+
+  @POST
+  @Path("/break-even")
+  @Operation(
+      operationId = "studyBreakEven",
+      summary = "The smallest single change that turns a verdict to yes")
+  public Response breakEven(
+      byte[] body, @RestQuery String costOnly, @Context RoutingContext context) {
+    return desk.answer(body, BreakEvenRequest.class, costOnly, context);
+  }
+
+  @POST
+  @Path("/build-order")
+  @Operation(
+      operationId = "studyBuildOrder",
+      summary = "In which order to build within a budget, and what to read first")
+  public Response buildOrder(
+      byte[] body, @RestQuery String costOnly, @Context RoutingContext context) {
+    return desk.answer(body, BuildOrderRequest.class, costOnly, context);
   }
 }

@@ -19,38 +19,88 @@ import org.marshlight.wetland.BedDesign;
 
 /**
  * Readings that could change a verdict: the plan is judged again with what each would tell at
- * either end of its range.
+ * either end of its range, one trial for each.
  */
-final class Readings {
+public final class ReadingTrials {
 
   private final Plan plan;
   private final Comparisons basis;
   private final List<Verdict> now;
 
-  private Readings(Plan plan, Comparisons basis, List<Verdict> now) {
+  private final List<Trial> trials = new ArrayList<>();
+
+  ReadingTrials(Plan plan, Comparisons basis, List<Verdict> now) {
     this.plan = plan;
     this.basis = basis;
     this.now = now;
+    candidates().forEach(this::gather);
   }
 
-  /** Readings that change at least one verdict, in a fixed order. */
-  static List<Reading> of(Plan plan, Comparisons basis, List<Verdict> now) {
-    return new Readings(plan, basis, now).list();
+  /** A coefficient at one end of its range, by the name of the reading that would tell it. */
+  private record Trial(String reading, CoefficientRow row, double value) {}
+
+  private void gather(String reading, List<String> coefficients) {
+    for (String coefficient : coefficients) {
+      CoefficientRow row = basis.set().book().find(coefficient).orElseThrow();
+      if (!basis.set().isOverridden(coefficient)) {
+        trials.add(new Trial(reading, row, row.low()));
+        trials.add(new Trial(reading, row, row.high()));
+      }
+    }
   }
 
-  private List<Reading> list() {
+  /** How many trials there are. */
+  public int count() {
+    return trials.size();
+  }
+
+  /**
+   * The verdicts that one trial changes; may be asked from several threads.
+   *
+   * @param trial its number, from 0
+   */
+  public List<Turn> turns(int trial) {
+    CoefficientRow row = trials.get(trial).row();
+    double value = trials.get(trial).value();
+    List<Turn> turns = new ArrayList<>();
+    for (Verdict then : judged(Map.of(row.id(), value))) {
+      for (Verdict before : now) {
+        if (same(before, then) && before.answer() != then.answer()) {
+          turns.add(
+              new Turn(
+                  then.component(),
+                  then.bed(),
+                  row.id(),
+                  row.unit(),
+                  value,
+                  before.answer(),
+                  then.answer()));
+        }
+      }
+    }
+    return turns;
+  }
+
+  /**
+   * Readings that change at least one verdict, in a fixed order.
+   *
+   * @param turns what each trial changes
+   */
+  public List<Reading> readings(List<List<Turn>> turns) {
+    Map<String, List<Turn>> changed = new LinkedHashMap<>();
+    for (int i = 0; i < trials.size(); i++) {
+      if (!turns.get(i).isEmpty()) {
+        changed
+            .computeIfAbsent(trials.get(i).reading(), name -> new ArrayList<>())
+            .addAll(turns.get(i));
+      }
+    }
     List<Reading> readings = new ArrayList<>();
-    candidates()
-        .forEach(
-            (name, coefficients) -> {
-              List<Turn> turns = new ArrayList<>();
-              coefficients.forEach(id -> turns(id, turns));
-              if (!turns.isEmpty()) {
-                String code = "decision.reading-" + name;
-                readings.add(
-                    new Reading(code, Sentences.text(code, Params.of()), List.copyOf(turns)));
-              }
-            });
+    changed.forEach(
+        (name, all) -> {
+          String code = "decision.reading-" + name;
+          readings.add(new Reading(code, Sentences.text(code, Params.of()), List.copyOf(all)));
+        });
     return List.copyOf(readings);
   }
 
@@ -89,30 +139,6 @@ final class Readings {
               .toList());
     }
     return candidates;
-  }
-
-  private void turns(String coefficient, List<Turn> turns) {
-    CoefficientRow row = basis.set().book().find(coefficient).orElseThrow();
-    if (basis.set().isOverridden(coefficient)) {
-      return;
-    }
-    for (double value : new double[] {row.low(), row.high()}) {
-      for (Verdict then : judged(Map.of(coefficient, value))) {
-        for (Verdict before : now) {
-          if (same(before, then) && before.answer() != then.answer()) {
-            turns.add(
-                new Turn(
-                    then.component(),
-                    then.bed(),
-                    coefficient,
-                    row.unit(),
-                    value,
-                    before.answer(),
-                    then.answer()));
-          }
-        }
-      }
-    }
   }
 
   private static boolean same(Verdict one, Verdict other) {
