@@ -18,14 +18,14 @@ export async function ask(plan, customary, signal) {
 }
 
 /** Puts the parts of a report into the places of the page. */
-export function place(report, page, folded) {
+export function place(report, page) {
   page.querySelectorAll("[data-slot]").forEach((slot) => {
     const part = report.querySelector(`[data-part="${slot.dataset.slot}"]`);
-    const open = [...slot.querySelectorAll("details[open]")].map((d) => d.parentElement.id);
+    const open = [...slot.querySelectorAll("details[open]")].map(nameOf);
     slot.replaceChildren();
     if (part) {
       const mine = document.importNode(part, true);
-      mine.querySelectorAll("div.behind").forEach((table) => fold(table, folded, open));
+      mine.querySelectorAll("div.behind, div.more").forEach((long) => fold(long, open));
       slot.append(mine);
     }
     const outer = slot.closest("details.fold");
@@ -35,19 +35,25 @@ export function place(report, page, folded) {
   });
 }
 
-/** A table behind a chart is shown when it is asked for. */
-function fold(table, folded, open) {
+/** What a fold is told apart by: its place and its kind. */
+function nameOf(details) {
+  return `${details.parentElement.id}.${details.className}`;
+}
+
+/** What is long is shown when it is asked for. */
+function fold(long, open) {
+  const above = long.parentElement;
   const details = document.createElement("details");
-  details.className = "behind";
-  details.open = open.includes(table.parentElement.id);
+  details.className = long.className;
   const summary = document.createElement("summary");
-  summary.textContent = folded;
+  summary.textContent = long.dataset.summary;
   const caption = document.createElement("span");
   caption.className = "unseen";
-  caption.textContent = `: ${table.parentElement.querySelector("figcaption").textContent}`;
+  caption.textContent = `: ${above.querySelector(":scope > figcaption, :scope > h2").textContent}`;
   summary.append(caption);
-  details.append(summary, ...table.childNodes);
-  table.replaceWith(details);
+  details.append(summary, ...long.childNodes);
+  long.replaceWith(details);
+  details.open = open.includes(nameOf(details));
 }
 
 /** Takes every fault away. */

@@ -32,6 +32,7 @@ function tellStatus(text, bad = false) {
 }
 
 function later() {
+  document.body.dataset.state = "changed";
   studies.stale();
   clearTimeout(timer);
   timer = setTimeout(work, WAIT);
@@ -63,7 +64,7 @@ async function work() {
       tellStatus(said("page.problems", { count: faults }), true);
       document.body.dataset.state = "problems";
     } else {
-      place(answer.report, document, says["chart.show-table"]);
+      place(answer.report, document);
       kept();
       tellStatus(said("page.worked"));
       document.body.dataset.state = "worked";
@@ -118,6 +119,7 @@ async function fromAddress() {
     show(parts.has("p") ? await unpacked(parts.get("p")) : demo);
   } catch {
     show(demo);
+    parts.delete("p");
     tellStatus(said("page.not-a-plan"), true);
   }
   return parts.has("p") || fields.customary;
@@ -239,7 +241,7 @@ window.addEventListener("hashchange", async () => {
   work();
 });
 window.addEventListener("beforeprint", () => {
-  document.querySelectorAll("details.fold, details.behind").forEach((details) => {
+  document.querySelectorAll("details.fold, details.behind, details.more").forEach((details) => {
     details.dataset.was = String(details.open);
     details.open = true;
   });

@@ -36,7 +36,9 @@ final class BedParts {
     }
     blocks.add(water(sheet, beds.monthly()));
     blocks.add(fitness(sheet, beds));
-    blocks.add(
+    blocks.add(Block.of(sheet.texts().plain("water.loading"), loading(sheet, beds)));
+    List<Block> more = new ArrayList<>();
+    more.add(
         Block.of(
             null,
             sheet.figures(
@@ -54,13 +56,12 @@ final class BedParts {
                 "totalPhosphorusRemovedFraction",
                 "coliformLogRemoval",
                 "methaneKg")));
-    blocks.add(Block.of(sheet.texts().plain("water.loading"), loading(sheet, beds)));
-    blocks.add(
+    more.add(
         Block.of(
             sheet.texts().plain("water.rules"),
             sheet.grid(null, beds.sizingRules(), "text", "areaM2", "met")));
     sheet.show(WetlandEstimate.SizingRule.class, "code", "kind", "source");
-    return Part.of("water", sheet.texts().plain("question.water"), blocks);
+    return Part.of("water", sheet.texts().plain("question.water"), blocks, more);
   }
 
   static Part crop(Sheet sheet, CropEstimate crop) {
@@ -76,12 +77,17 @@ final class BedParts {
                     "series.underground", Series.Kind.LINE, crop.monthly(), "undergroundDryKg")),
             false));
     blocks.add(
+        Block.of(null, sheet.figures(crop.annual(), "storageOrganDryKg", "starchKg", "topsDryKg")));
+    List<Block> more = new ArrayList<>();
+    more.add(
         Block.of(
             null,
             sheet.figures(
                 crop.annual(),
-                RecordShape.of(CropEstimate.Annual.class).names().toArray(String[]::new))));
-    blocks.add(
+                RecordShape.of(CropEstimate.Annual.class).names().stream()
+                    .filter(name -> !name.matches("storageOrganDryKg|starchKg|topsDryKg"))
+                    .toArray(String[]::new))));
+    more.add(
         Block.of(
             sheet.texts().plain("crop.beds"),
             sheet.grid(
@@ -96,7 +102,7 @@ final class BedParts {
                 "harvestedFraction",
                 "sustainableFraction",
                 "limit")));
-    return Part.of("crop", sheet.texts().plain("question.crop"), blocks);
+    return Part.of("crop", sheet.texts().plain("question.crop"), blocks, more);
   }
 
   private static Block against(

@@ -24,7 +24,8 @@ final class ReturnParts {
                 new Bar(sheet.texts().plain("bar.fuel"), fuel.annual().fuelEnergyKWh(), 0),
                 new Bar(sheet.texts().plain("bar.heat"), fuel.heat().sourceEnergyKWh(), 1),
                 new Bar(sheet.texts().plain("bar.electricity"), fuel.heat().electricityKWh(), 2))));
-    List<Figure> figures = new ArrayList<>(all(sheet, fuel.annual()));
+    blocks.add(Block.of(null, all(sheet, fuel.annual())));
+    List<Figure> figures = new ArrayList<>();
     figures.addAll(
         sheet.figures(
             fuel.still(),
@@ -36,8 +37,11 @@ final class ReturnParts {
         sheet.figures(
             fuel.heat(), "sourceEnergyKWh", "electricityKWh", "heatPerLitreMJL", "energyRatio"));
     figures.addAll(sheet.figures(fuel.mash(), "beerStrengthPercentVol", "organsFreshKg"));
-    blocks.add(Block.of(null, figures));
-    return Part.of("alcohol", sheet.texts().plain("question.alcohol"), blocks);
+    return Part.of(
+        "alcohol",
+        sheet.texts().plain("question.alcohol"),
+        blocks,
+        List.of(Block.of(null, figures)));
   }
 
   static Part compost(Sheet sheet, CompostEstimate heap) {
@@ -51,7 +55,8 @@ final class ReturnParts {
                 new Bar(sheet.texts().plain("bar.nitrogen"), heap.annual().nitrogenKg(), 0),
                 new Bar(sheet.texts().plain("bar.phosphorus"), heap.annual().phosphorusKg(), 1),
                 new Bar(sheet.texts().plain("bar.potassium"), heap.annual().potassiumKg(), 2))));
-    List<Figure> figures = new ArrayList<>(all(sheet, heap.annual()));
+    blocks.add(Block.of(null, all(sheet, heap.annual())));
+    List<Figure> figures = new ArrayList<>();
     figures.addAll(
         sheet.figures(
             heap.mix(), "freshKg", "moistureFraction", "carbonToNitrogen", "freeAirFraction"));
@@ -73,8 +78,11 @@ final class ReturnParts {
             "fedByPhosphorusM2",
             "fedByPotassiumM2",
             "leastAreaForNitrogenLimitM2"));
-    blocks.add(Block.of(null, figures));
-    return Part.of("compost", sheet.texts().plain("question.compost"), blocks);
+    return Part.of(
+        "compost",
+        sheet.texts().plain("question.compost"),
+        blocks,
+        List.of(Block.of(null, figures)));
   }
 
   private static List<Figure> all(Sheet sheet, Record owner) {
