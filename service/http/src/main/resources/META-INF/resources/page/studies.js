@@ -5,6 +5,7 @@ import { short } from "./units.js";
 
 const WIDTH = 560;
 const ROW = 46;
+const LETTERS = 84;
 
 /** Reads a study line by line as it comes; calls back for each line. */
 async function stream(path, body, signal, line) {
@@ -43,6 +44,22 @@ function reader(units, customary) {
       name: row ? row.printed : (units.printed[ucum] ?? ucum),
     };
   };
+}
+
+/** A name in lines that fit the drawing; the table behind it has it whole. */
+function label(x, y, text) {
+  const words = text.split(" ");
+  let line = "";
+  while (words.length > 0 && (line + " " + words[0]).length <= LETTERS) {
+    line = `${line} ${words.shift()}`.trim();
+  }
+  return svg("text", { class: "tick", x, y }, words.length > 0 ? `${line} \u2026` : line);
+}
+
+/** What a figure is called: by the page if it knows it, else by the study. */
+function nameOf(figure, says) {
+  const meaning = figure.meaning.replace(/([;,] null [^;]*)?\.?$/, "");
+  return says[`headline.${figure.name}`] ?? meaning;
 }
 
 function filled(text, places) {
@@ -94,13 +111,11 @@ function ranges(study, unitOf, says) {
     const y = ROW * i + 30;
     const told = (value) => short(value === null ? null : unit.of(value));
     const end = `${told(spread.p10)} \u2026 ${told(spread.p90)} ${unit.name}`;
-    const label = f.meaning.replace(/([;,] null [^;]*)?\.?$/, "");
-    drawing.append(
-      svg("text", { class: "tick", x: 8, y: y - 14 }, `${label}: ${end}`),
-    );
+    const name = nameOf(f, says);
+    drawing.append(label(8, y - 14, `${name}: ${end}`));
     range(drawing, y, spread, f.central, unit);
     return [
-      label,
+      name,
       told(spread.p5),
       told(spread.p10),
       told(spread.p50),
@@ -121,6 +136,29 @@ function ranges(study, unitOf, says) {
     says["sure.unit"],
   ];
   return figure("ranges", says["sure.range"], drawing, says["chart.show-table"], table(heads, rows));
+}
+
+/** How many of the draws would say yes to each part. */
+function odds(study, says) {
+  if (study.verdicts.length === 0) {
+    return html("div", {});
+  }
+  const percent = (share) => `${short(100 * share)} %`;
+  const rows = study.verdicts.map((v) => [
+    says[`component.${v.component}`] + (v.bed ? ` ${v.bed.replace(/\D+/g, "")}` : ""),
+    says[`answer.${v.central}`] ?? "",
+    percent(v.yesFraction),
+    percent(v.marginalFraction),
+    percent(v.noFraction),
+  ]);
+  const heads = [
+    says["odds.part"],
+    says["sure.plan"],
+    says["answer.yes"],
+    says["answer.marginal"],
+    says["answer.no"],
+  ];
+  return html("div", { class: "odds" }, html("h3", {}, says["odds.title"]), table(heads, rows));
 }
 
 const MOST_SHARES = 8;
@@ -147,12 +185,13 @@ function shares(study, says) {
     const meaning = meanings.get(index.number);
     return meaning ? `${meaning.replace(/\.$/, "")} (${id})` : id;
   };
+  const drawn = (index) => name(index).split(/; | \(/)[0];
   const most = Math.max(...top.map((index) => index.total), 1e-9);
   const rows = top.map((index, i) => {
     const y = ROW * i;
     const length = (WIDTH - 70) * Math.max(0, index.total / most);
     drawing.append(
-      svg("text", { class: "tick", x: 0, y: y + 14 }, name(index)),
+      label(0, y + 14, drawn(index)),
       svg("rect", { class: "span", x: 0, y: y + 21, width: Math.max(1, length), height: 14 }),
       svg("text", { class: "tick", x: length + 6, y: y + 33 }, `${short(100 * index.total)} %`),
     );
@@ -240,9 +279,10 @@ export function startStudies(plan, customary, says) {
       says,
       () => ({
         path: "/v1/studies/uncertainty",
-        body: { plan: plan(), draws: Number(document.getElementById("draws").value), seed: 1 },
+        body: { plan: plan(), draws: Number(document.getElementById("draws").value), seed: 1, outputs: ["annual", "decision", "verdicts"] },
       }),
-      (study) => ranges(study, reader(units, customary()), says),
+      (study) =>
+        html("div", {}, ranges(study, reader(units, customary()), says), odds(study, says)),
     ),
     new Desk(
       document.getElementById("matters"),

@@ -33,6 +33,8 @@ final class PageTexts {
     "sure.unit",
     "sure.none",
     "sure.done",
+    "odds.title",
+    "odds.part",
     "matters.share",
     "matters.number",
     "matters.alone",
@@ -48,8 +50,12 @@ final class PageTexts {
     "wetland.worstMonthBod5MgL",
     "crop.starchKg",
     "ethanol.netEnergyKWh",
-    "compost.nitrogenKg"
+    "compost.nitrogenKg",
+    "money.expectedNetPresentValue",
+    "greenhouseGas.differenceOver100YearsKg"
   };
+
+  private static final String[] FAMILIES = {"headline.", "component.", "answer."};
 
   private PageTexts() {}
 
@@ -62,6 +68,9 @@ final class PageTexts {
     Map<String, String> says = new LinkedHashMap<>();
     for (String key : KEYS) {
       says.put(key, texts.plain(key));
+    }
+    for (String family : FAMILIES) {
+      texts.keys(family).forEach(key -> says.put(key, texts.plain(key)));
     }
     return says;
   }

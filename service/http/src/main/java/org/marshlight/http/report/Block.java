@@ -2,6 +2,7 @@ package org.marshlight.http.report;
 
 import io.quarkus.qute.RawString;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.marshlight.http.drawing.MonthChart;
 
 /**
@@ -80,7 +81,15 @@ public record Block(
    * @param rows rows
    * @param kind how it is set: {@code months} for small print, {@code dense} for annexes
    */
-  public record Table(String caption, List<String> columns, List<Row> rows, String kind) {}
+  public record Table(String caption, List<String> columns, List<Row> rows, String kind) {
+
+    /** What it is called by those who cannot see it: its caption, or else its heads. */
+    public String label() {
+      return caption != null
+          ? caption
+          : columns.stream().filter(head -> !head.isEmpty()).collect(Collectors.joining(", "));
+    }
+  }
 
   /**
    * A row.

@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -50,6 +51,14 @@ public final class Texts {
   /** Whether there is a text under a key. */
   public boolean has(String key) {
     return english.containsKey(key);
+  }
+
+  /** The keys that begin alike. */
+  public List<String> keys(String beginning) {
+    return english.stringPropertyNames().stream()
+        .filter(key -> key.startsWith(beginning))
+        .sorted()
+        .toList();
   }
 
   /**

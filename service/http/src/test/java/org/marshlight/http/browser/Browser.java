@@ -24,7 +24,7 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 /** One browser without a window, and what a person does with it. */
 final class Browser implements AutoCloseable {
 
-  private static final Duration PATIENCE = Duration.ofSeconds(30);
+  private static final Duration PATIENCE = Duration.ofSeconds(60);
 
   /** What a person with no great hurry and no slow machine sees as one screen. */
   private static final int WIDTH = 1280;

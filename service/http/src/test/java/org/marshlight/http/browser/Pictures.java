@@ -31,10 +31,12 @@ final class Pictures {
 
   /** The whole page. */
   void whole(String name) throws IOException {
+    follow("static");
     Object height = browser.js("return document.documentElement.scrollHeight");
     int tall = (int) Math.min(TALLEST, ((Number) height).longValue());
     int wide = ((Number) browser.js("return innerWidth")).intValue();
     keep(name, shot(wide, tall));
+    follow("");
   }
 
   /** What one screen shows. */
@@ -71,6 +73,14 @@ final class Pictures {
       text.setEndPage(sheet);
       return text.getText(document).replaceAll("\\s+", " ");
     }
+  }
+
+  /** What follows a reader down the page would hide a part of its picture. */
+  private void follow(String position) {
+    browser.js(
+        "const bar = document.querySelector('.slot[data-slot=shortly]');"
+            + "if (bar) bar.style.position = arguments[0];",
+        position);
   }
 
   private String seen() {
