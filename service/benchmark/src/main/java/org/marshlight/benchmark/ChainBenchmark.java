@@ -1,9 +1,14 @@
 package org.marshlight.benchmark;
 
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.marshlight.Answer;
 import org.marshlight.Marshlight;
+import org.marshlight.decision.Decision;
 import org.marshlight.decision.PlanEstimate;
+import org.marshlight.decision.Verdict;
+import org.marshlight.decision.VerdictModel;
+import org.marshlight.digester.TankYears;
 import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.loop.LoopModel;
 import org.marshlight.loop.LoopRun;
@@ -32,6 +37,7 @@ public class ChainBenchmark {
   private final Plan plan = SamplePlan.read();
   private final CoefficientSet set = LoopModel.coefficients(plan);
   private final PreparedSite site = PreparedSite.of(plan, set);
+  private final LoopRun run = LoopModel.run(plan, Stage.LOOP, site, set);
 
   @Benchmark
   public PreparedSite climate() {
@@ -46,6 +52,18 @@ public class ChainBenchmark {
   @Benchmark
   public LoopRun chain() {
     return LoopModel.run(plan, Stage.LOOP, site, set);
+  }
+
+  /** The verdicts alone, the chain of the plan itself given. */
+  @Benchmark
+  public List<Verdict> verdicts() {
+    return VerdictModel.verdicts(plan, run, site, set);
+  }
+
+  /** All that is decided, the chain of the plan itself given. */
+  @Benchmark
+  public Decision decision() {
+    return VerdictModel.decide(plan, run, site, set, new TankYears());
   }
 
   @Benchmark

@@ -15,6 +15,7 @@ import org.marshlight.evidence.CoefficientBook;
 import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.evidence.Defaults;
 import org.marshlight.feed.LoadModel;
+import org.marshlight.feed.Waste;
 import org.marshlight.json.PlanDocument;
 import org.marshlight.loop.Plan;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -46,6 +47,7 @@ public class TankBenchmark {
   private SiteClimate climate;
   private DigesterModel.Inputs inputs;
   private TankYear year;
+  private Digestion twelveWastes;
 
   /** Reads the plan of the contract. */
   @Setup
@@ -78,6 +80,20 @@ public class TankBenchmark {
             "bed-1",
             "hauled-away");
     year = TankYear.of(inputs, set);
+    List<Waste> wastes = new ArrayList<>();
+    while (wastes.size() < 12) {
+      wastes.addAll(inputs.wastes());
+    }
+    twelveWastes =
+        new Digestion(
+            wastes.subList(0, 12),
+            inputs.tank().liquidVolumeM3(),
+            inputs.tank().compartments(),
+            year.warmth().dailyLiquorC,
+            3,
+            8,
+            year.pressureKPa(),
+            set.bind(DigestionCoefficients.class));
   }
 
   /** Monthly normals to an hourly year. */
@@ -96,6 +112,12 @@ public class TankBenchmark {
   @Benchmark
   public Object matterYears() {
     return year.digestion(inputs, set).periodic();
+  }
+
+  /** A year of days of matter from twelve wastes, with what hangs on each day's warmth. */
+  @Benchmark
+  public double[] matterYearOfTwelveWastes() {
+    return twelveWastes.startUp(year.warmth().dailyLiquorC, 0);
   }
 
   /** Warmth and matter with all that is made ready for them. */

@@ -11,6 +11,8 @@ import org.marshlight.contract.Quantity;
  *
  * @param ingredient id of an ingredient of the catalogue
  * @param freshKgPerYear fresh mass a year
+ * @param humanOrigin whether it holds human waste or grew on it; if not given, yes for what only a
+ *     loop like this one gives (sludge, stillage, tops and organs of beds) and no for all else
  */
 @Meaning("An ingredient brought to the heap.")
 public record IngredientDesign(
@@ -20,4 +22,9 @@ public record IngredientDesign(
         @Size(max = 60)
         String ingredient,
     @NotNull @Quantity(unit = "kg/a", low = 0, high = 1e6, meaning = "Fresh mass a year.")
-        Double freshKgPerYear) {}
+        Double freshKgPerYear,
+    @Meaning(
+            "Whether it holds human waste or grew on it; if not given, yes for what only a loop"
+                + " like this one gives (sludge, stillage, tops and organs of beds) and no for all"
+                + " else.")
+        Boolean humanOrigin) {}

@@ -1,5 +1,6 @@
 package org.marshlight.compost;
 
+import org.marshlight.evidence.Catalogues;
 import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.feed.Matter;
 import org.marshlight.feed.Party;
@@ -23,6 +24,9 @@ public record Material(
     double dryBulkDensityKgM3,
     double degradableShare,
     double waterHoldingKgKg) {
+
+  /** Kind of those ingredients that come of human waste, or grow on it, in a loop like this one. */
+  private static final String OF_A_LOOP = "loop";
 
   /**
    * A material of the loop: its amount as the loop says, its nature as that of an ingredient of the
@@ -55,8 +59,19 @@ public record Material(
         Party.PURCHASES,
         design.ingredient(),
         ingredient.matter(design.freshKgPerYear()),
-        false,
+        humanOrigin(design),
         set);
+  }
+
+  /** What a loop gave elsewhere is of human origin unless the plan says that it is not. */
+  private static boolean humanOrigin(IngredientDesign design) {
+    if (design.humanOrigin() != null) {
+      return design.humanOrigin();
+    }
+    return Catalogues.standard()
+        .find("ingredients", design.ingredient())
+        .map(item -> item.kind().equals(OF_A_LOOP))
+        .orElse(true);
   }
 
   /** Room that it takes, m3. */

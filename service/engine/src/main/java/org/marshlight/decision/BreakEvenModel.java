@@ -109,6 +109,19 @@ public final class BreakEvenModel {
     }
   }
 
+  /** The unit of the number that decides, with a blank before it; none for a ratio. */
+  private String spokenUnit(Verdict verdict) {
+    if (verdict.basis() == Verdict.Basis.MONEY) {
+      return " " + MoneyReasons.currency(plan.money());
+    }
+    return switch (verdict.measure().unit()) {
+      case "1" -> "";
+      case EnergyParts.PER_YEAR -> " kWh a year";
+      case EnergyParts.PER_M2 -> " kWh a square metre and year";
+      default -> " " + verdict.measure().unit();
+    };
+  }
+
   private static Change none(Lever lever) {
     return new Change(
         lever,
@@ -160,7 +173,7 @@ public final class BreakEvenModel {
                 "needed",
                 found,
                 "unit",
-                lever.unit()));
+                lever.spoken()));
       }
       return failed();
     }
@@ -168,21 +181,7 @@ public final class BreakEvenModel {
     private Change failed() {
       Optional<Verdict> best = best();
       if (best.isEmpty() || best.get().measure().aboveYes() < 0) {
-        return told(
-            Outcome.NONE,
-            Double.NaN,
-            Reason.of(
-                "decision.break-even-none" + kind(),
-                "lever",
-                WireName.of(lever.lever()),
-                "low",
-                lever.low(),
-                "high",
-                lever.high(),
-                "unit",
-                lever.unit(),
-                "missing",
-                best.isEmpty() ? "all" : (Object) (-best.get().measure().aboveYes())));
+        return told(Outcome.NONE, Double.NaN, best.map(this::tooLow).orElseGet(this::neverThere));
       }
       List<Reason> holding = new ArrayList<>(best.get().conditions());
       holding.addAll(best.get().reasons());
@@ -198,9 +197,42 @@ public final class BreakEvenModel {
               "needed",
               needed,
               "unit",
-              lever.unit(),
+              lever.spoken(),
               "because",
               holding.get(0).text()));
+    }
+
+    private Reason tooLow(Verdict best) {
+      Verdict.Measure measure = best.measure();
+      return Reason.of(
+          "decision.break-even-none" + kind(),
+          "lever",
+          WireName.of(lever.lever()),
+          "low",
+          lever.low(),
+          "high",
+          lever.high(),
+          "unit",
+          lever.spoken(),
+          "best",
+          measure.value(),
+          "wanted",
+          measure.yesFrom(),
+          "of",
+          spokenUnit(best));
+    }
+
+    private Reason neverThere() {
+      return Reason.of(
+          "decision.break-even-never-there" + kind(),
+          "lever",
+          WireName.of(lever.lever()),
+          "low",
+          lever.low(),
+          "high",
+          lever.high(),
+          "unit",
+          lever.spoken());
     }
 
     /** Counts have no unit in words. */

@@ -82,10 +82,8 @@ public final class BuildOrderModel {
    */
   public BuildOrderStudy study(List<Reading> readings) {
     gather();
-    if (wanted.remove(Step.TANK)) {
-      if (!standing.contains(Step.TANK)) {
-        build(Step.TANK, Reason.of("decision.order-foundation", "cost", cost(Step.TANK)));
-      }
+    if (wanted.contains(Step.TANK)) {
+      build(Step.TANK, Reason.of("decision.order-foundation", "cost", cost(Step.TANK)));
     }
     earning();
     serving();
@@ -107,10 +105,7 @@ public final class BuildOrderModel {
 
   private void want(Step step, boolean there, PlanPart part) {
     if (there) {
-      wanted.add(step);
-      if (part != null && money.owns(part)) {
-        standing.add(step);
-      }
+      (part != null && money.owns(part) ? standing : wanted).add(step);
     }
   }
 
@@ -138,8 +133,14 @@ public final class BuildOrderModel {
     };
   }
 
-  /** The plan of some parts alone. */
-  private Plan of(Set<Step> parts) {
+  /** The plan of some parts alone; what they need and is not among them keeps them idle. */
+  private Plan of(Set<Step> chosen) {
+    Set<Step> parts = EnumSet.noneOf(Step.class);
+    for (Step step : Step.values()) {
+      if (chosen.contains(step) && chosen.containsAll(NEEDS.get(step))) {
+        parts.add(step);
+      }
+    }
     Plan built = plan;
     built = parts.contains(Step.GAS_CAPTURE) ? built : PlanWithout.gas(built);
     if (!parts.contains(Step.GLASS) && wantedOrStanding(Step.GLASS)) {

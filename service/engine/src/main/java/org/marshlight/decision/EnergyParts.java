@@ -14,8 +14,8 @@ import org.marshlight.economy.PlanPart;
 /** Judges the parts that are there for energy: gas capture, glass, night insulation, feeding. */
 final class EnergyParts {
 
-  private static final String PER_M2 = "kW.h/(m2.a)";
-  private static final String PER_YEAR = "kW.h/a";
+  static final String PER_M2 = "kW.h/(m2.a)";
+  static final String PER_YEAR = "kW.h/a";
 
   private final Comparisons basis;
   private final Effects with;

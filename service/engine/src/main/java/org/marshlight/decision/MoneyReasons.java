@@ -20,11 +20,16 @@ final class MoneyReasons {
     return code.startsWith(PREFIX);
   }
 
+  /** What sums are told in. */
+  static String currency(MoneyDesign money) {
+    return money.currency() == null ? "units of money" : money.currency();
+  }
+
   /** What an appraisal says, the strongest first. */
   static List<Reason> of(AppraisalEstimate money, Comparisons basis) {
     List<Reason> reasons = new ArrayList<>();
     MoneyDesign terms = basis.money();
-    String currency = terms.currency() == null ? "units of money" : terms.currency();
+    String currency = currency(terms);
     reasons.add(worth(money, terms, currency));
     reasons.add(sign(money, basis, currency));
     if (money.investment() > 0) {

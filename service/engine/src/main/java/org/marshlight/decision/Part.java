@@ -103,7 +103,8 @@ final class Part {
   /** The verdict whatever the number says. */
   Verdict finished(Verdict.Basis rests, Measure measure, Worth worth) {
     Difference difference =
-        Difference.of(with, without, workHours, money, Hazards.of(component, basis.plan()));
+        Difference.of(
+            with, without, workHours, money, Hazards.of(component, basis.plan(), with, without));
     if (basis.plan().money() != null
         && rests != Verdict.Basis.MONEY
         && money != null

@@ -56,7 +56,7 @@ final class PlanInstead {
     for (FeedDesign feed : plan.feeds()) {
       Optional<String> like = like(feed.feed());
       if (like.isPresent() && ingredients.size() < MOST_INGREDIENTS) {
-        ingredients.add(new IngredientDesign(like.get(), freshKgPerYear(feed)));
+        ingredients.add(new IngredientDesign(like.get(), freshKgPerYear(feed), false));
       }
     }
     return changed(

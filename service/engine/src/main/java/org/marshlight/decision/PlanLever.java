@@ -16,6 +16,7 @@ import org.marshlight.loop.Plan;
  *
  * @param lever which
  * @param unit UCUM code
+ * @param spoken the unit in words
  * @param now the quantity as it stands
  * @param low least quantity to try
  * @param high greatest quantity to try
@@ -25,12 +26,14 @@ import org.marshlight.loop.Plan;
 record PlanLever(
     Lever lever,
     String unit,
+    String spoken,
     double now,
     double low,
     double high,
     boolean whole,
     DoubleFunction<Plan> at) {
 
+  private static final String FEED_SPOKEN = "kg a day";
   private static final double LEAST_GLASS_M2 = 0.5;
   private static final double LEAST_RESISTANCE = 0.02;
   private static final double MOST_RESISTANCE = 10;
@@ -65,6 +68,7 @@ record PlanLever(
     return new PlanLever(
         Lever.PEOPLE,
         "1",
+        "",
         now,
         Math.min(now, 1),
         Math.max(MOST_PEOPLE, 2 * now),
@@ -82,6 +86,7 @@ record PlanLever(
       return new PlanLever(
           Lever.FEED,
           "kg/d",
+          FEED_SPOKEN,
           0,
           0,
           MOST_FEED_KG,
@@ -91,6 +96,7 @@ record PlanLever(
     return new PlanLever(
         Lever.FEED,
         "kg/d",
+        FEED_SPOKEN,
         now,
         0,
         Math.max(MOST_FEED_KG, 2 * now),
@@ -108,6 +114,7 @@ record PlanLever(
     double now = sizes.glassM2();
     return new PlanLever(
         Lever.GLASS,
+        "m2",
         "m2",
         now,
         Math.min(now, LEAST_GLASS_M2),
@@ -132,6 +139,7 @@ record PlanLever(
     return new PlanLever(
         Lever.INSULATION,
         "m2.K/W",
+        "m2 K/W",
         sizes.tank().wallResistanceM2KW(),
         Math.min(LEAST_RESISTANCE, sizes.tank().wallResistanceM2KW()),
         MOST_RESISTANCE,
@@ -148,6 +156,7 @@ record PlanLever(
     return new PlanLever(
         Lever.PRICE,
         "1/(kW.h)",
+        MoneyReasons.currency(plan.money()) + " a kWh",
         now,
         0,
         MANY_TIMES * Math.max(now, PRICE_TO_START_FROM),
@@ -160,6 +169,7 @@ record PlanLever(
     return new PlanLever(
         Lever.RETENTION,
         "m3",
+        "m3 of tank",
         now,
         Math.min(now, LEAST_VOLUME_M3),
         Math.min(MOST_VOLUME_M3, 10 * now),

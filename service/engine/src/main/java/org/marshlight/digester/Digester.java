@@ -12,6 +12,7 @@ public final class Digester implements EvidenceShelf {
         GlazingOptics.class,
         CoverHeatTransfer.class,
         Stagnation.class,
+        SepticSizing.class,
         GroundCoupling.class,
         PitCoupling.class,
         MethaneKinetics.class);
@@ -22,6 +23,7 @@ public final class Digester implements EvidenceShelf {
     return List.of(
         HeatCoefficients.class,
         StagnationCoefficients.class,
+        SepticRule.class,
         DigestionCoefficients.class,
         GasCoefficients.class,
         StabilityCoefficients.class);

@@ -436,7 +436,21 @@ public record DigesterEstimate(
       @Quantity(unit = "kg/a", low = 0, high = 1e5, meaning = "Phosphorus pumped, mean year.")
           double pumpedPhosphorusKgPerYear,
       @Quantity(unit = "kg/a", low = 0, high = 1e5, meaning = "Potassium pumped, mean year.")
-          double pumpedPotassiumKgPerYear) {}
+          double pumpedPotassiumKgPerYear,
+      @Quantity(
+              unit = "m3",
+              low = 0,
+              high = 1e4,
+              meaning =
+                  "Sludge and scum that measured tanks gathered in such an interval from as many"
+                      + " people; null without people.")
+          Double measuredTanksM3,
+      @Quantity(
+              unit = "m3",
+              low = 0,
+              high = 1e4,
+              meaning = "Liquid volume that a public rule of sizing asks for; null without people.")
+          Double volumeByRuleM3) {}
 
   /** One check against failure. */
   @Meaning("One check against failure of the tank.")

@@ -41,7 +41,7 @@ final class DigesterReport {
         load(inputs.wastes(), fed),
         gas(matter, gas, set),
         effluent(year.effluent(), coefficients),
-        sludge(geometry, matter),
+        sludge(inputs, geometry, matter, set, notices),
         Stability.checks(inputs.wastes(), geometry.liquidM3(), warmth, matter, set),
         cycle(matter),
         SecondOpinions.of(inputs, geometry.liquidM3(), warmth, fed, set),
@@ -258,8 +258,18 @@ final class DigesterReport {
                     : Double.NaN));
   }
 
-  private static DigesterEstimate.Sludge sludge(TankGeometry geometry, DigestionYear matter) {
+  private static DigesterEstimate.Sludge sludge(
+      DigesterModel.Inputs inputs,
+      TankGeometry geometry,
+      DigestionYear matter,
+      CoefficientSet set,
+      List<Notice> notices) {
     Matter pumped = matter.pumpedSludge;
+    Double byRule = volumeByRule(inputs, matter.years, set);
+    if (byRule != null && geometry.liquidM3() < byRule) {
+      notices.add(
+          Notice.of("digester.below-rule", "volumeM3", geometry.liquidM3(), "ruleM3", byRule));
+    }
     return new DigesterEstimate.Sludge(
         matter.years,
         matter.greatestSludgeM3,
@@ -269,7 +279,24 @@ final class DigesterReport {
         pumped.freshKg() / 1000,
         pumped.nitrogenKg(),
         pumped.phosphorusKg(),
-        pumped.potassiumKg());
+        pumped.potassiumKg(),
+        inputs.people() > 0
+            ? inputs.people() * SepticSizing.sludgeGatheredL(matter.years) / 1000
+            : null,
+        byRule);
+  }
+
+  private static Double volumeByRule(DigesterModel.Inputs inputs, int years, CoefficientSet set) {
+    if (inputs.people() == 0 || inputs.personDays() <= 0) {
+      return null;
+    }
+    double waterL =
+        inputs.wastes().stream()
+            .filter(Waste::human)
+            .mapToDouble(waste -> waste.annual().waterKg())
+            .sum();
+    return set.bind(SepticRule.class)
+        .volumeM3(inputs.people(), waterL / inputs.personDays(), years, inputs.toiletOnly());
   }
 
   private static List<DigesterEstimate.CycleYear> cycle(DigestionYear matter) {

@@ -18,7 +18,7 @@ import org.marshlight.feed.Waste;
 final class Digestion {
 
   private static final int MOST_CYCLES = 200;
-  private static final double PERIODIC = 1e-10;
+  private static final double PERIODIC = 1e-8;
   private static final double WATER_KG_M3 = 1000;
 
   /** Dry mass of acid for each kg of its COD: acetic acid. */
@@ -51,6 +51,9 @@ final class Digestion {
   private final double[] freePhosphorusKgDay = new double[Months.COUNT];
   private final double[] potassiumKgDay = new double[Months.COUNT];
   private final double[] inorganicCarbonKgDay = new double[Months.COUNT];
+
+  /** Water set free when a lump is turned to acid, kg for each kg of its COD. */
+  private final double[] waterToAcid;
 
   private final double[][] hydrolysed;
   private final double[] acidTurned = new double[Months.DAYS_PER_YEAR];
@@ -127,6 +130,12 @@ final class Digestion {
       liquorAcid[c] = new Acid();
     }
     hydrolysed = new double[Months.DAYS_PER_YEAR][lumps.count];
+    waterToAcid = new double[lumps.count];
+    for (int lump = 0; lump < lumps.count; lump++) {
+      waterToAcid[lump] =
+          lumps.boundWater[lump]
+              - Stoichiometry.waterOfOxidationKg(ACID_SOLIDS, 1, lumps.carbon[lump], 0);
+    }
     waterKg = volumeM3 * WATER_KG_M3;
     inflows(wastes);
     rates();
@@ -410,9 +419,7 @@ final class Digestion {
     acid.carbon += carbon;
     dissolved.ammoniumNitrogen += cod * lumps.nitrogen[lump];
     dissolved.phosphorus += cod * lumps.phosphorus[lump];
-    reactionWaterToday +=
-        cod * lumps.boundWater[lump]
-            - Stoichiometry.waterOfOxidationKg(cod * ACID_SOLIDS, cod, carbon, 0);
+    reactionWaterToday += cod * waterToAcid[lump];
   }
 
   /** Turns a share of an acid to methane and returns the carbon that becomes carbon dioxide. */
@@ -430,23 +437,7 @@ final class Digestion {
 
   /** Moves liquor through the compartments for a day and books what leaves the last. */
   private void passLiquor(double stays, int day, DigestionYear result, int month) {
-    double degradableOut = 0;
-    for (int lump = 0; lump < lumps.count; lump++) {
-      double arriving = 0;
-      for (int c = 0; c < compartments; c++) {
-        double mixed = liquorDegradable[c][lump] + arriving;
-        arriving = mixed * (1 - stays);
-        double left = mixed * stays;
-        double cod = left * hydrolysed[day][lump];
-        liquorDegradable[c][lump] = left - cod;
-        release(lump, cod, liquorAcid[c]);
-      }
-      double inertOut = liquorInert[lump] * (1 - stays);
-      liquorInert[lump] -= inertOut;
-      bookOrganics(lump, arriving, inertOut, month, result);
-      degradableOut += arriving;
-    }
-    result.effluentDegradableCod[month] += degradableOut;
+    passOrganics(stays, hydrolysed[day], result, month);
     double people = 0;
     double other = 0;
     double carbon = 0;
@@ -465,16 +456,41 @@ final class Digestion {
     result.effluentVolatileSolids[month] += (people + other) * ACID_SOLIDS;
   }
 
-  private void bookOrganics(
-      int lump, double degradable, double inert, int month, DigestionYear result) {
-    double cod = degradable + inert;
-    result.effluentInertCod[month] += inert;
-    result.effluentCarbon[month] += cod * lumps.carbon[lump];
-    result.effluentVolatileSolids[month] += cod * lumps.volatileSolids[lump];
-    result.effluentParticleSolids[month] +=
-        cod * lumps.volatileSolids[lump] * coefficients.suspendedShare();
-    result.effluentOrganicNitrogen[month] += cod * lumps.nitrogen[lump];
-    result.effluentPhosphorus[month] += cod * lumps.phosphorus[lump];
+  private void passOrganics(
+      double stays, double[] hydrolysedToday, DigestionYear result, int month) {
+    double degradableOut = 0;
+    double inertOut = 0;
+    double carbon = 0;
+    double solids = 0;
+    double nitrogen = 0;
+    double phosphorus = 0;
+    for (int lump = 0; lump < lumps.count; lump++) {
+      double arriving = 0;
+      for (int c = 0; c < compartments; c++) {
+        double mixed = liquorDegradable[c][lump] + arriving;
+        arriving = mixed * (1 - stays);
+        double left = mixed * stays;
+        double cod = left * hydrolysedToday[lump];
+        liquorDegradable[c][lump] = left - cod;
+        release(lump, cod, liquorAcid[c]);
+      }
+      double inert = liquorInert[lump] * (1 - stays);
+      liquorInert[lump] -= inert;
+      double out = arriving + inert;
+      degradableOut += arriving;
+      inertOut += inert;
+      carbon += out * lumps.carbon[lump];
+      solids += out * lumps.volatileSolids[lump];
+      nitrogen += out * lumps.nitrogen[lump];
+      phosphorus += out * lumps.phosphorus[lump];
+    }
+    result.effluentDegradableCod[month] += degradableOut;
+    result.effluentInertCod[month] += inertOut;
+    result.effluentCarbon[month] += carbon;
+    result.effluentVolatileSolids[month] += solids;
+    result.effluentParticleSolids[month] += solids * coefficients.suspendedShare();
+    result.effluentOrganicNitrogen[month] += nitrogen;
+    result.effluentPhosphorus[month] += phosphorus;
   }
 
   /** Sulphate of the water takes acid's electrons before methane can. */

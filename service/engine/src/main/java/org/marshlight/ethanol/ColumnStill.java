@@ -16,13 +16,15 @@ final class ColumnStill {
    * Distils a beer.
    *
    * @param recoveredFraction share of the stillage's heat that preheats the feed
+   * @param pressureKPa pressure of the air
    */
   static Separation distil(
       Beer beer,
       double theoreticalPlates,
       double refluxRatio,
       double recoveredFraction,
-      EthanolCoefficients c) {
+      EthanolCoefficients c,
+      double pressureKPa) {
     Charge charge = Charge.of(beer);
     double feed = charge.moleFraction();
     double stripped = Alcoholometry.moleFractionOfVolume(c.columnEndStrength());
@@ -44,9 +46,13 @@ final class ColumnStill {
     double vapour = EquilibriumCurve.STANDARD.vapour(bottoms);
     double latent = vapour * c.latentEthanolKJMol() + (1 - vapour) * c.latentWaterKJMol();
     double feedKWh =
-        charge.sensibleKWh(c.beerTemperatureC(), EquilibriumCurve.STANDARD.temperatureC(feed), c);
+        charge.sensibleKWh(
+            c.beerTemperatureC(), EthanolWaterEquilibrium.bubbleTemperatureC(feed, pressureKPa), c);
     double returnable =
-        left.sensibleKWh(c.beerTemperatureC(), EquilibriumCurve.STANDARD.temperatureC(bottoms), c);
+        left.sensibleKWh(
+            c.beerTemperatureC(),
+            EthanolWaterEquilibrium.bubbleTemperatureC(bottoms, pressureKPa),
+            c);
     double boilUp = DistillingHeat.boilUpKWh(over, refluxRatio, latent);
     return new Separation(
         product.ethanolKg(),

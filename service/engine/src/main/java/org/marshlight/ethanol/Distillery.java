@@ -8,14 +8,18 @@ import org.marshlight.evidence.CoefficientSet;
  * @param still the still, with all its defaults
  * @param source where the heat comes from
  * @param c numbers of mash and still
+ * @param pressureKPa pressure of the air, under which they boil
  */
-record Distillery(StillDesign still, HeatSource source, EthanolCoefficients c) {
+record Distillery(StillDesign still, HeatSource source, EthanolCoefficients c, double pressureKPa) {
 
   private static final double MJ_PER_KWH = 3.6;
 
-  static Distillery of(FuelDesign fuel, StillDesign still, CoefficientSet set) {
+  static Distillery of(FuelDesign fuel, StillDesign still, CoefficientSet set, double pressureKPa) {
     return new Distillery(
-        still, set.bind(HeatSource.class, fuel.heat()), set.bind(EthanolCoefficients.class));
+        still,
+        set.bind(HeatSource.class, fuel.heat()),
+        set.bind(EthanolCoefficients.class),
+        pressureKPa);
   }
 
   /**
@@ -54,20 +58,27 @@ record Distillery(StillDesign still, HeatSource source, EthanolCoefficients c) {
       return Separation.none(beer);
     }
     return still.kind() == StillKind.POT
-        ? PotStill.distil(beer, still.runs(), still.feedHeatRecoveredFraction(), c)
+        ? PotStill.distil(beer, still.runs(), still.feedHeatRecoveredFraction(), c, pressureKPa)
         : ColumnStill.distil(
             beer,
             still.theoreticalPlates(),
             still.refluxRatio(),
             still.feedHeatRecoveredFraction(),
-            c);
+            c,
+            pressureKPa);
   }
 
   private double mashKWh(Beer beer) {
     double from = c.waterTemperatureC();
-    double to = c.mashTemperatureC();
+    double to = mashTemperatureC();
     return DistillingHeat.sensibleKWh(beer.mashWaterKg(), c.heatCapacityOfWater(), from, to)
         + DistillingHeat.sensibleKWh(beer.mashSolidsKg(), c.heatCapacityOfSolids(), from, to);
+  }
+
+  /** Temperature to which the mash is brought: no open mash gets hotter than water boils. */
+  double mashTemperatureC() {
+    return Math.min(
+        c.mashTemperatureC(), EthanolWaterEquilibrium.bubbleTemperatureC(0, pressureKPa));
   }
 
   /** Net heating value of the product; nought where its water takes more than it gives. */

@@ -30,7 +30,6 @@ final class EquilibriumCurve {
 
   private final double[] liquid = new double[INTERVALS + 1];
   private final double[] vapour = new double[INTERVALS + 1];
-  private final double[] temperatureC = new double[INTERVALS + 1];
   private final double azeotrope;
 
   private EquilibriumCurve() {
@@ -38,9 +37,6 @@ final class EquilibriumCurve {
     for (int i = 0; i <= INTERVALS; i++) {
       double root = (double) i / INTERVALS;
       liquid[i] = root * root;
-      temperatureC[i] =
-          EthanolWaterEquilibrium.bubbleTemperatureC(
-              liquid[i], EthanolWaterEquilibrium.STANDARD_KPA);
       vapour[i] = vanLaar(liquid[i]) + missed.value(liquid[i]);
     }
     azeotrope = Root.of(x -> vapour(x) - x, BELOW_AZEOTROPE, ABOVE_AZEOTROPE);
@@ -48,12 +44,9 @@ final class EquilibriumCurve {
 
   /** Mole fraction of ethanol in the vapour over a boiling liquid. */
   double vapour(double moleFraction) {
-    return read(vapour, moleFraction);
-  }
-
-  /** Boiling point, Cel. */
-  double temperatureC(double moleFraction) {
-    return read(temperatureC, moleFraction);
+    int lower = Math.min(INTERVALS - 1, (int) (Math.sqrt(moleFraction) * INTERVALS));
+    double share = (moleFraction - liquid[lower]) / (liquid[lower + 1] - liquid[lower]);
+    return vapour[lower] + share * (vapour[lower + 1] - vapour[lower]);
   }
 
   /** Mole fraction of ethanol in the liquid under a vapour. */
@@ -70,12 +63,6 @@ final class EquilibriumCurve {
   /** Mole fraction at which vapour and liquid are alike. */
   double azeotrope() {
     return azeotrope;
-  }
-
-  private double read(double[] values, double moleFraction) {
-    int lower = Math.min(INTERVALS - 1, (int) (Math.sqrt(moleFraction) * INTERVALS));
-    double share = (moleFraction - liquid[lower]) / (liquid[lower + 1] - liquid[lower]);
-    return values[lower] + share * (values[lower + 1] - values[lower]);
   }
 
   /** Measured vapour less van Laar's, as a function of the liquid. */

@@ -32,6 +32,5 @@ record EthanolCoefficients(
     @Coefficient("ethanol.electricity") double electricityKWhKg,
     @Coefficient("ethanol.stillage-density") double stillageDensityKgL,
     @Coefficient("ethanol.methane-share") double methaneShare,
-    @Coefficient("ethanol.methane-heating-value") double methaneKWhNm3,
     @Coefficient("ethanol.compost-dry-loss") double compostDryLoss,
     @Coefficient("ethanol.compost-nitrogen-loss") double compostNitrogenLoss) {}

@@ -142,16 +142,28 @@ public record EthanolEstimate(
    * What the still makes.
    *
    * @param kind pot or column
+   * @param airPressureKPa pressure of the air at the site
+   * @param beerBoilsAtC boiling point of the beer under it
    * @param productL product as made, at 20 Cel
    * @param productStrengthPercentVol its strength
    * @param recoveredFraction ethanol in the product over ethanol in the beer
    * @param lostVapourL pure ethanol lost to the air
    * @param heatingValueMJL net heating value of a litre of the product
    * @param flashPointC temperature at which the vapour over the product can be lit
+   * @param firstRunStrengthPercentVol strength of what a pot's first run gives to its second
+   * @param firstRunFlashPointC temperature at which the vapour over that can be lit
    */
   @Meaning("What the still makes.")
   public record StillFigures(
       @Meaning("Pot or column.") StillKind kind,
+      @Quantity(unit = "kPa", low = 40, high = 110, meaning = "Pressure of the air at the site.")
+          double airPressureKPa,
+      @Quantity(
+              unit = "Cel",
+              low = 60,
+              high = 105,
+              meaning = "Boiling point of the beer under it; null without alcohol.")
+          Double beerBoilsAtC,
       @Quantity(unit = "L", low = 0, high = 1e9, meaning = "Product as made, at 20 Cel.")
           double productL,
       @Quantity(
@@ -185,7 +197,22 @@ public record EthanolEstimate(
               meaning =
                   "Temperature at which the vapour over the product can be lit; null if there is"
                       + " no product of at least 2 % vol.")
-          Double flashPointC) {}
+          Double flashPointC,
+      @Quantity(
+              unit = "%{vol}",
+              low = 0,
+              high = 100,
+              meaning =
+                  "Strength of what a pot's first run gives to its second; null without a second.")
+          Double firstRunStrengthPercentVol,
+      @Quantity(
+              unit = "Cel",
+              low = -10,
+              high = 100,
+              meaning =
+                  "Temperature at which the vapour over that can be lit; null if it is weaker than"
+                      + " 2 % vol.")
+          Double firstRunFlashPointC) {}
 
   /**
    * Where the heat goes and where it comes from.

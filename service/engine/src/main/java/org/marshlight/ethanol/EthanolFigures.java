@@ -1,6 +1,7 @@
 package org.marshlight.ethanol;
 
 import java.util.OptionalDouble;
+import org.marshlight.digester.MethaneKinetics;
 import org.marshlight.evidence.Catalogues;
 import org.marshlight.feed.Matter;
 import org.marshlight.feed.Stoichiometry;
@@ -70,6 +71,8 @@ final class EthanolFigures {
     double strength = run.productStrength();
     return new EthanolEstimate.StillFigures(
         run.still().kind(),
+        run.distillery().pressureKPa(),
+        run.beer().ethanolKg() > 0 ? beerBoilsAtC(run) : null,
         product / Alcoholometry.densityKgM3(massFraction, 20) * 1000,
         made ? PERCENT * strength : null,
         run.beer().ethanolKg() > 0 ? distilling.ethanolKg() / run.beer().ethanolKg() : null,
@@ -78,7 +81,26 @@ final class EthanolFigures {
             ? FuelProperties.heatingValueMJL(
                 massFraction, run.c().netHeatingValueMJKg(), run.c().waterEvaporationMJKg())
             : null,
-        flashes(strength) ? FuelProperties.flashPointC(strength, run.c().pureFlashPointC()) : null);
+        flashPointC(OptionalDouble.of(strength), run.c()),
+        firstRun(run).isPresent() ? PERCENT * firstRun(run).getAsDouble() : null,
+        flashPointC(firstRun(run), run.c()));
+  }
+
+  private static OptionalDouble firstRun(EthanolRun run) {
+    return run.still().kind() == StillKind.POT
+        ? PotStill.firstRunStrength(run.beer(), run.still().runs(), run.c())
+        : OptionalDouble.empty();
+  }
+
+  private static Double flashPointC(OptionalDouble strength, EthanolCoefficients c) {
+    return strength.isPresent() && flashes(strength.getAsDouble())
+        ? FuelProperties.flashPointC(strength.getAsDouble(), c.pureFlashPointC())
+        : null;
+  }
+
+  private static double beerBoilsAtC(EthanolRun run) {
+    return EthanolWaterEquilibrium.bubbleTemperatureC(
+        Charge.of(run.beer()).moleFraction(), run.distillery().pressureKPa());
   }
 
   private static EthanolEstimate.HeatFigures heat(EthanolRun run) {
@@ -188,7 +210,7 @@ final class EthanolFigures {
     double methane = Stoichiometry.methaneOfCodNm3(organs.codKg() * c.methaneShare());
     return new EthanolEstimate.Instead(
         methane,
-        methane * c.methaneKWhNm3(),
+        MethaneKinetics.methaneEnergyKWh(methane),
         organs.totalSolidsKg() * (1 - c.compostDryLoss()),
         organs.nitrogenKg() * (1 - c.compostNitrogenLoss()),
         organs.phosphorusKg(),

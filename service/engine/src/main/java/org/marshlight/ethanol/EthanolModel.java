@@ -24,6 +24,7 @@ public final class EthanolModel {
    * @param set the coefficients
    * @param humanOrigin whether the beds are fed with human waste
    * @param stillageTo name of the process or party that receives the stillage
+   * @param pressureKPa pressure of the air at the site, 50 to 110
    */
   public static EthanolOutcome run(
       FuelDesign fuel,
@@ -31,8 +32,9 @@ public final class EthanolModel {
       Harvest harvest,
       CoefficientSet set,
       boolean humanOrigin,
-      String stillageTo) {
-    EthanolRun run = EthanolRun.of(fuel, still, harvest, set);
+      String stillageTo,
+      double pressureKPa) {
+    EthanolRun run = EthanolRun.of(fuel, still, harvest, set, pressureKPa);
     OptionalDouble breakEven = run.breakEven();
     EthanolEstimate estimate = EthanolFigures.of(run, breakEven);
     return new EthanolOutcome(
@@ -50,10 +52,11 @@ public final class EthanolModel {
    * @param still the still, with all its defaults filled
    * @param harvest what is lifted from the beds
    * @param set the coefficients
+   * @param pressureKPa pressure of the air at the site, 50 to 110
    */
   public static List<Step> working(
-      FuelDesign fuel, StillDesign still, Harvest harvest, CoefficientSet set) {
-    return EthanolWorking.of(EthanolRun.of(fuel, still, harvest, set));
+      FuelDesign fuel, StillDesign still, Harvest harvest, CoefficientSet set, double pressureKPa) {
+    return EthanolWorking.of(EthanolRun.of(fuel, still, harvest, set, pressureKPa));
   }
 
   private static Account account(EthanolRun run, String stillageTo) {

@@ -93,6 +93,15 @@ final class EthanolNotices {
               "flashPointC",
               estimate.still().flashPointC()));
     }
+    if (estimate.still().firstRunFlashPointC() != null) {
+      notices.add(
+          Notice.of(
+              "ethanol.first-run-flash-point",
+              "strengthPercentVol",
+              estimate.still().firstRunStrengthPercentVol(),
+              "flashPointC",
+              estimate.still().firstRunFlashPointC()));
+    }
   }
 
   private static void energy(EthanolRun run, EthanolEstimate estimate, List<Notice> notices) {

@@ -25,8 +25,9 @@ record EthanolRun(
     double electricityKWh,
     CoefficientSet set) {
 
-  static EthanolRun of(FuelDesign fuel, StillDesign still, Harvest harvest, CoefficientSet set) {
-    Distillery distillery = Distillery.of(fuel, still, set);
+  static EthanolRun of(
+      FuelDesign fuel, StillDesign still, Harvest harvest, CoefficientSet set, double pressureKPa) {
+    Distillery distillery = Distillery.of(fuel, still, set, pressureKPa);
     Mash mash = Mash.of(fuel, harvest, set);
     Beer beer = Beer.of(mash, distillery.c());
     double electricity =

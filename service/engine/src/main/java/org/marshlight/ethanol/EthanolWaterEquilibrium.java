@@ -11,7 +11,7 @@ import org.marshlight.evidence.Formula;
  */
 public final class EthanolWaterEquilibrium {
 
-  /** Pressure at which the stills are reckoned, kPa. */
+  /** Pressure for which the equilibrium of the stills was measured, kPa. */
   public static final double STANDARD_KPA = 101.325;
 
   /** Van Laar constants of the decimal logarithm, ethanol and water. */

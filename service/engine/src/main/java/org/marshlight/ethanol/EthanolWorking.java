@@ -3,6 +3,7 @@ package org.marshlight.ethanol;
 import java.util.ArrayList;
 import java.util.List;
 import org.marshlight.evidence.Step;
+import org.marshlight.feed.Stoichiometry;
 
 /** The steps of a run, through the formula book. */
 final class EthanolWorking {
@@ -16,6 +17,7 @@ final class EthanolWorking {
     }
     mash(run, steps);
     if (run.makesFuel()) {
+      steps.add(boiling(run));
       if (run.still().kind() == StillKind.POT) {
         pot(run, steps);
       } else {
@@ -47,14 +49,22 @@ final class EthanolWorking {
             beer.mashWaterKg(),
             c.heatCapacityOfWater(),
             c.waterTemperatureC(),
-            c.mashTemperatureC()));
+            run.distillery().mashTemperatureC()));
     steps.add(
         Step.of(
             "ethanol.sensible-heat",
             beer.mashSolidsKg(),
             c.heatCapacityOfSolids(),
             c.waterTemperatureC(),
-            c.mashTemperatureC()));
+            run.distillery().mashTemperatureC()));
+  }
+
+  /** The boiling point of the beer, which the heat of its warming goes to. */
+  private static Step boiling(EthanolRun run) {
+    return Step.of(
+        "ethanol.bubble-temperature",
+        Charge.of(run.beer()).moleFraction(),
+        run.distillery().pressureKPa());
   }
 
   private static void pot(EthanolRun run, List<Step> steps) {
@@ -121,6 +131,8 @@ final class EthanolWorking {
     if (EthanolFigures.flashes(run.productStrength())) {
       steps.add(Step.of("ethanol.flash-point", run.productStrength(), c.pureFlashPointC()));
     }
-    steps.add(Step.of("feed.methane-of-cod", run.mash().organs().codKg() * run.c().methaneShare()));
+    double digestible = run.mash().organs().codKg() * run.c().methaneShare();
+    steps.add(Step.of("feed.methane-of-cod", digestible));
+    steps.add(Step.of("digester.methane-energy", Stoichiometry.methaneOfCodNm3(digestible)));
   }
 }

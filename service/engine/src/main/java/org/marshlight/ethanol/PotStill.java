@@ -1,5 +1,7 @@
 package org.marshlight.ethanol;
 
+import java.util.OptionalDouble;
+
 /**
  * A batch pot without plates, boiled until its residue is weak; it may distil its own distillate.
  */
@@ -12,15 +14,18 @@ final class PotStill {
    *
    * @param runs times that the pot runs, the first included
    * @param recoveredFraction share of the first residue's heat that preheats the feed
+   * @param pressureKPa pressure of the air
    */
-  static Separation distil(Beer beer, int runs, double recoveredFraction, EthanolCoefficients c) {
+  static Separation distil(
+      Beer beer, int runs, double recoveredFraction, EthanolCoefficients c, double pressureKPa) {
     double end = Alcoholometry.moleFractionOfVolume(c.potEndStrength());
     if (Charge.of(beer).moleFraction() <= end) {
       return Separation.none(beer);
     }
-    Separation separation = run(Charge.of(beer), end, recoveredFraction, c);
+    Separation separation = run(Charge.of(beer), end, recoveredFraction, c, pressureKPa);
     for (int run = 1; run < runs; run++) {
-      Separation next = run(new Charge(separation.ethanolKg(), separation.waterKg(), 0), end, 0, c);
+      Separation next =
+          run(new Charge(separation.ethanolKg(), separation.waterKg(), 0), end, 0, c, pressureKPa);
       separation =
           new Separation(
               next.ethanolKg(),
@@ -35,14 +40,29 @@ final class PotStill {
     return separation;
   }
 
+  /** Strength by volume of what the first of two runs makes; empty if there is no second. */
+  static OptionalDouble firstRunStrength(Beer beer, int runs, EthanolCoefficients c) {
+    double end = Alcoholometry.moleFractionOfVolume(c.potEndStrength());
+    if (runs < 2 || beer.ethanolKg() <= 0 || Charge.of(beer).moleFraction() <= end) {
+      return OptionalDouble.empty();
+    }
+    double distillate = Rayleigh.distillateMoleFraction(Charge.of(beer).moleFraction(), end);
+    Charge spirit = Charge.ofMoles(1, distillate, 0);
+    return OptionalDouble.of(Fermentation.beerStrength(spirit.ethanolKg(), spirit.waterKg()));
+  }
+
   private static Separation run(
-      Charge charge, double end, double recoveredFraction, EthanolCoefficients c) {
+      Charge charge,
+      double end,
+      double recoveredFraction,
+      EthanolCoefficients c,
+      double pressureKPa) {
     double left = charge.kmol() * Rayleigh.residueFraction(charge.moleFraction(), end);
     Charge residue = Charge.ofMoles(left, end, charge.solidsKg());
     double ethanol = charge.ethanolKg() - residue.ethanolKg();
     double water = charge.waterKg() - residue.waterKg();
-    double startC = EquilibriumCurve.STANDARD.temperatureC(charge.moleFraction());
-    double endC = EquilibriumCurve.STANDARD.temperatureC(end);
+    double startC = EthanolWaterEquilibrium.bubbleTemperatureC(charge.moleFraction(), pressureKPa);
+    double endC = EthanolWaterEquilibrium.bubbleTemperatureC(end, pressureKPa);
     double feed = charge.sensibleKWh(c.beerTemperatureC(), startC, c);
     double returnable = residue.sensibleKWh(c.beerTemperatureC(), endC, c);
     double boilUp =

@@ -5,6 +5,7 @@ import java.lang.invoke.MethodHandles;
 import java.lang.invoke.MethodType;
 import java.lang.reflect.RecordComponent;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * One value for every coefficient of the book: the central ones, with a plan's overrides or a
@@ -92,8 +93,16 @@ public final class CoefficientSet {
     return type.cast(BINDINGS.get(type).create(this, row.value() + "." + itemId + "."));
   }
 
-  /** How a record's components map to coefficient ids. */
-  private record Binding(String[] names, MethodHandle constructor) {
+  /**
+   * How a record's components map to coefficient ids.
+   *
+   * @param names ids, or their ends where they hang on an item
+   * @param places ordinals in a book of the ids with a prefix, found once
+   */
+  private record Binding(String[] names, MethodHandle constructor, Map<Prefixed, int[]> places) {
+
+    /** What is put before a name, in one book. */
+    private record Prefixed(CoefficientBook book, String prefix) {}
 
     static Binding of(Class<?> type) {
       RecordComponent[] components = type.getRecordComponents();
@@ -109,16 +118,25 @@ public final class CoefficientSet {
                 .unreflectConstructor(type.getDeclaredConstructor(types))
                 .asSpreader(double[].class, names.length)
                 .asType(MethodType.methodType(Object.class, double[].class));
-        return new Binding(names, constructor);
+        return new Binding(names, constructor, new ConcurrentHashMap<>());
       } catch (ReflectiveOperationException e) {
         throw new IllegalStateException("cannot bind " + type.getName(), e);
       }
     }
 
+    private int[] ordinals(Prefixed prefixed) {
+      int[] ordinals = new int[names.length];
+      for (int i = 0; i < ordinals.length; i++) {
+        ordinals[i] = prefixed.book().ordinal(prefixed.prefix() + names[i]);
+      }
+      return ordinals;
+    }
+
     Object create(CoefficientSet set, String prefix) {
+      int[] ordinals = places.computeIfAbsent(new Prefixed(set.book, prefix), this::ordinals);
       double[] arguments = new double[names.length];
       for (int i = 0; i < arguments.length; i++) {
-        arguments[i] = set.value(prefix + names[i]);
+        arguments[i] = set.values[ordinals[i]];
       }
       try {
         return constructor.invokeExact(arguments);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import org.marshlight.climate.ClimateModel;
 import org.marshlight.climate.ClimateYear;
+import org.marshlight.climate.ReferenceEvapotranspiration;
 import org.marshlight.compost.CompostModel;
 import org.marshlight.compost.CompostOutcome;
 import org.marshlight.compost.CompostSite;
@@ -89,7 +90,8 @@ final class Chain {
       working.add(
           () ->
               new StageWorking(
-                  Stage.ETHANOL, EthanolModel.working(plan.fuel(), plan.still(), harvest, set)));
+                  Stage.ETHANOL,
+                  EthanolModel.working(plan.fuel(), plan.still(), harvest, set, airPressureKPa())));
     }
     CompostOutcome compost = null;
     if (stages.heap()) {
@@ -183,13 +185,23 @@ final class Chain {
 
   private EthanolOutcome still(Harvest harvest) {
     return EthanolModel.run(
-        plan.fuel(), plan.still(), harvest, set, plan.humanOrigin(), receivers.stillage());
+        plan.fuel(),
+        plan.still(),
+        harvest,
+        set,
+        plan.harvestOfHumanOrigin(),
+        receivers.stillage(),
+        airPressureKPa());
+  }
+
+  private double airPressureKPa() {
+    return ReferenceEvapotranspiration.atmosphericPressureKPa(year.site().elevationM());
   }
 
   private List<Material> materials(
       DigesterOutcome digester, Harvest harvest, EthanolOutcome ethanol) {
     List<Material> materials = new ArrayList<>();
-    boolean human = plan.humanOrigin();
+    boolean human = plan.harvestOfHumanOrigin();
     double unmashed = ethanol == null ? 1 : 1 - plan.fuel().mashedFraction();
     for (Harvest.Lot lot : harvest.lots()) {
       if (receivers.tops().equals(Party.HEAP)) {
@@ -208,10 +220,10 @@ final class Chain {
           GivenStreams.PARTY,
           STILLAGE,
           GivenStreams.stillage(plan.given().stillage(), set),
-          human);
+          plan.given().stillage().ofHumanOrigin());
     }
     if (digester != null && receivers.sludge().equals(Party.HEAP)) {
-      add(materials, Party.TANK, "septic-sludge", digester.sludge(), true);
+      add(materials, Party.TANK, "septic-sludge", digester.sludge(), plan.humanOrigin());
     }
     return List.copyOf(materials);
   }
@@ -237,6 +249,9 @@ final class Chain {
   }
 
   private void remarks(List<Notice> notices) {
+    if (plan.humanOriginAssumed() && (stages.fuel() || stages.heap())) {
+      notices.add(Notice.of("loop.human-origin-assumed"));
+    }
     if (stages.beds() && !stages.heap() && receivers.tops().equals(Party.LAND)) {
       notices.add(Notice.of("loop.no-heap"));
     }

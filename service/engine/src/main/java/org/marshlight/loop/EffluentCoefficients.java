@@ -6,4 +6,5 @@ import org.marshlight.evidence.Coefficient;
 record EffluentCoefficients(
     @Coefficient("loop.effluent-cod-per-volatile-solids") double codPerVolatileSolids,
     @Coefficient("loop.effluent-carbon-per-cod") double carbonPerCod,
-    @Coefficient("loop.effluent-ammonium-share") double ammoniumShare) {}
+    @Coefficient("loop.effluent-ammonium-share") double ammoniumShare,
+    @Coefficient("wetland.supplied-minerals") double suppliedMinerals) {}

@@ -13,6 +13,8 @@ import org.marshlight.contract.Quantity;
  * @param to where it goes
  * @param perYear how much in a year
  * @param unit UCUM code
+ * @param humanOrigin whether it holds human waste or what grew on it; gas, vapour and distillate
+ *     hold none
  */
 @Meaning("One flow of one quantity between two processes, or across the border of the loop.")
 public record Flow(
@@ -21,4 +23,8 @@ public record Flow(
     @NotNull @Meaning("Where it goes.") @Size(max = 60) String to,
     @Quantity(unit = Quantity.UNIT_BESIDE, low = -1e12, high = 1e12, meaning = "Amount in a year.")
         double perYear,
-    @NotNull @Meaning("UCUM code.") @Size(max = 20) String unit) {}
+    @NotNull @Meaning("UCUM code.") @Size(max = 20) String unit,
+    @Meaning(
+            "Whether it holds human waste or what grew on it, and so is never cleared for food"
+                + " eaten raw; gas, vapour and distillate hold none.")
+        boolean humanOrigin) {}

@@ -75,6 +75,13 @@ public record GivenDesign(
               usual = "wetland.default.effluent-potassium")
           Double potassiumMgL,
       @Quantity(
+              unit = "mg/L",
+              low = 0,
+              high = 50000,
+              meaning = "Dissolved minerals, those of the water supply included.",
+              usual = "wetland.default.effluent-dissolved-solids")
+          Double dissolvedSolidsMgL,
+      @Quantity(
               unit = "{CFU}/dL",
               low = 0,
               high = 1e11,
@@ -105,7 +112,14 @@ public record GivenDesign(
               low = 0,
               high = 0.9,
               meaning = "Starch in the organs' dry mass; the plant's own if not given.")
-          Double starchFraction) {}
+          Double starchFraction,
+      @Meaning("Whether it grew on human waste; yes if not given.") Boolean humanOrigin) {
+
+    /** Whether it is held to have grown on human waste: unless the plan says that it did not. */
+    boolean ofHumanOrigin() {
+      return !Boolean.FALSE.equals(humanOrigin);
+    }
+  }
 
   /** What a still leaves. */
   @Meaning("What a still leaves in a year; what is not given is usual for starch.")
@@ -140,5 +154,13 @@ public record GivenDesign(
               high = 0.2,
               meaning = "Potassium in its dry mass.",
               usual = "ethanol.default.stillage-potassium")
-          Double potassiumFraction) {}
+          Double potassiumFraction,
+      @Meaning("Whether what was mashed grew on human waste; yes if not given.")
+          Boolean humanOrigin) {
+
+    /** Whether it is held to come of human waste: unless the plan says that it does not. */
+    boolean ofHumanOrigin() {
+      return !Boolean.FALSE.equals(humanOrigin);
+    }
+  }
 }

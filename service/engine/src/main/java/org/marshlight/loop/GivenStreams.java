@@ -39,7 +39,7 @@ final class GivenStreams {
           new Matter(
               volume * 1000,
               cod / usual.codPerVolatileSolids(),
-              0,
+              kg * Math.max(0, given.dissolvedSolidsMgL() - usual.suppliedMinerals()),
               cod,
               cod * usual.carbonPerCod(),
               ammonium * Stoichiometry.CARBON / Stoichiometry.NITROGEN,

@@ -21,9 +21,17 @@ final class Ledger {
 
   private final List<Account> accounts;
   private final Set<String> processes;
+  private final HumanOrigin humanOrigin;
 
-  Ledger(List<Account> accounts) {
+  /**
+   * Opens the ledger.
+   *
+   * @param accounts books of every process
+   * @param ofHumanOrigin processes that a plan has brought matter of human origin to from outside
+   */
+  Ledger(List<Account> accounts, Set<String> ofHumanOrigin) {
     this.accounts = accounts;
+    this.humanOrigin = HumanOrigin.of(accounts, ofHumanOrigin);
     this.processes =
         accounts.stream().map(Account::process).collect(Collectors.toUnmodifiableSet());
   }
@@ -73,12 +81,17 @@ final class Ledger {
     return List.copyOf(flows);
   }
 
-  private static void add(
+  private void add(
       List<Flow> flows, Conserved quantity, String from, String to, Account.Entry entry) {
     double kg = quantity.of(entry.matter());
     if (Math.abs(kg) > NOTHING_KG) {
-      flows.add(new Flow(quantity.wireName(), from, to, kg, UNIT));
+      flows.add(flow(quantity, from, to, kg));
     }
+  }
+
+  private Flow flow(Conserved quantity, String from, String to, double kg) {
+    boolean human = humanOrigin.in(from, to, processes.contains(from));
+    return new Flow(quantity.wireName(), from, to, kg, UNIT, human);
   }
 
   /** How much of what is brought returns to land, and where the rest goes. */
@@ -117,7 +130,7 @@ final class Ledger {
   /** Name under which a closure lists what a process holds back. */
   private static final String KEPT = "kept";
 
-  private static List<Flow> ordered(Conserved quantity, Map<String, Double> losses) {
+  private List<Flow> ordered(Conserved quantity, Map<String, Double> losses) {
     return losses.entrySet().stream()
         .filter(loss -> loss.getValue() > NOTHING_KG)
         .sorted(
@@ -126,7 +139,7 @@ final class Ledger {
         .map(
             loss -> {
               String[] ends = loss.getKey().split("\n");
-              return new Flow(quantity.wireName(), ends[0], ends[1], loss.getValue(), UNIT);
+              return flow(quantity, ends[0], ends[1], loss.getValue());
             })
         .toList();
   }

@@ -1,7 +1,9 @@
 package org.marshlight.loop;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Supplier;
 import org.marshlight.climate.ClimateYear;
 import org.marshlight.compost.CompostOutcome;
@@ -97,7 +99,7 @@ public record LoopRun(
 
   /** What crossed the borders of the loop, of the tank's heat and of the gas store. */
   public List<Balance> balances() {
-    List<Balance> balances = new ArrayList<>(new Ledger(accounts()).balances());
+    List<Balance> balances = new ArrayList<>(ledger().balances());
     if (digester != null) {
       balances.add(heatBalance(digester.estimate()));
       DigesterOutcome.GasEnergy gas = digester.gasEnergy();
@@ -138,11 +140,36 @@ public record LoopRun(
 
   /** Every flow of matter. */
   public List<Flow> flows() {
-    return new Ledger(accounts()).flows();
+    return ledger().flows();
   }
 
   /** How closed the loop is. */
   public List<Closure> closure() {
-    return new Ledger(accounts()).closure();
+    return ledger().closure();
+  }
+
+  private Ledger ledger() {
+    return new Ledger(accounts(), ofHumanOrigin());
+  }
+
+  /** Processes to which the plan has brought matter of human origin from outside. */
+  private Set<String> ofHumanOrigin() {
+    Set<String> processes = new HashSet<>();
+    if (wetland != null) {
+      wetland.accounts().stream()
+          .filter(LoopRun::receivesGiven)
+          .forEach(account -> processes.add(account.process()));
+    }
+    if (ethanol != null && ethanol.humanOrigin()) {
+      processes.add(ethanol.account().process());
+    }
+    if (compost != null && compost.estimate().hygiene().humanOrigin()) {
+      processes.add(compost.account().process());
+    }
+    return processes;
+  }
+
+  private static boolean receivesGiven(Account account) {
+    return account.received().stream().anyMatch(e -> e.party().equals(GivenStreams.PARTY));
   }
 }

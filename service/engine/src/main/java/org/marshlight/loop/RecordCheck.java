@@ -105,13 +105,20 @@ public final class RecordCheck {
    */
   public static Fault outOfRange(
       String pointer, Object rejected, String field, double low, double high, String unit) {
+    String range =
+        Sentences.number(low)
+            + " to "
+            + Sentences.number(high)
+            + (unit.equals("1") ? "" : " " + unit);
     return Fault.of(
         "loop.out-of-range",
         pointer,
         rejected,
-        Sentences.number(low) + " to " + Sentences.number(high) + " " + unit,
+        range,
         "field",
         field,
+        "range",
+        range,
         "low",
         low,
         "high",

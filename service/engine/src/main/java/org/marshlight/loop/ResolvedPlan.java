@@ -121,7 +121,22 @@ record ResolvedPlan(
 
   /** Whether the beds, if there are any, get water that holds human waste. */
   boolean humanOrigin() {
-    return given.effluent() != null || (people != null && people.count() > 0);
+    return given.effluent() != null || hasPeople();
+  }
+
+  /** Whether a harvest or stillage is given of which the plan does not say what it grew on. */
+  boolean humanOriginAssumed() {
+    return (given.harvest() != null && given.harvest().humanOrigin() == null)
+        || (given.stillage() != null && given.stillage().humanOrigin() == null);
+  }
+
+  private boolean hasPeople() {
+    return people != null && people.count() > 0;
+  }
+
+  /** Whether the harvest holds what grew on human waste. */
+  boolean harvestOfHumanOrigin() {
+    return given.harvest() == null ? humanOrigin() : given.harvest().ofHumanOrigin();
   }
 
   boolean toiletOnly() {

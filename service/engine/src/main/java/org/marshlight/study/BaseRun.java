@@ -5,6 +5,7 @@ import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.loop.LoopModel;
 import org.marshlight.loop.Plan;
 import org.marshlight.loop.PreparedSite;
+import org.marshlight.loop.Stage;
 
 /**
  * A plan as it is, run once; what a study varies is compared with it and shares its weather where
@@ -37,6 +38,6 @@ record BaseRun(Plan plan, CoefficientSet set, PreparedSite site, Outcome outcome
 
   /** Runs a changed plan with its own coefficients. */
   Outcome run(Plan changed) {
-    return new Sites(this).run(changed, LoopModel.coefficients(changed));
+    return new Sites(this).run(changed, LoopModel.coefficients(changed), Stage.LOOP);
   }
 }

@@ -8,6 +8,7 @@ import java.util.Set;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Faults;
 import org.marshlight.contract.Pointer;
+import org.marshlight.contract.WireName;
 import org.marshlight.decision.BreakEvenModel;
 import org.marshlight.decision.BreakEvenStudy;
 import org.marshlight.decision.BreakEvenStudy.Change;
@@ -62,7 +63,7 @@ final class BreakEven implements PreparedStudy<BreakEvenStudy> {
               "/bed",
               request.bed(),
               names.isEmpty()
-                  ? "nothing: the plan has not several beds"
+                  ? "another component: the plan has not several beds"
                   : String.join(", ", names)));
     }
   }
@@ -76,7 +77,7 @@ final class BreakEven implements PreparedStudy<BreakEvenStudy> {
             Fault.of(
                 "study.lever-twice",
                 Pointer.child("/levers", i),
-                levers.get(i),
+                WireName.of(levers.get(i)),
                 "another lever, or none"));
       }
     }

@@ -157,7 +157,7 @@ final class Calibration implements PreparedStudy<CalibrationStudy> {
             .map(reading -> Pointer.child(reading.kind().pointer(), reading.month() - 1))
             .toList();
     Figures figures = Figures.of(pointers, now.outcome(), "/readings");
-    DrawSpace space = DrawSpace.of(now, false, List.of(), null, new ArrayList<>());
+    DrawSpace space = DrawSpace.of(now, figures, List.of(), null, new ArrayList<>());
     Draws draws =
         Draws.of(
             settings.request().draws(),

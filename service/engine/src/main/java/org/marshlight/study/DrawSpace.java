@@ -2,8 +2,10 @@ package org.marshlight.study;
 
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.marshlight.contract.Assumption;
 import org.marshlight.contract.Fault;
 import org.marshlight.decision.GreenhouseGasEstimate;
@@ -12,37 +14,43 @@ import org.marshlight.evidence.CoefficientRow;
 import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.evidence.Distribution;
 import org.marshlight.loop.Plan;
+import org.marshlight.loop.Stage;
 import org.marshlight.statistics.Spread;
 
 /**
  * The uncertain numbers of a study, one coordinate each.
  *
  * @param base the plan as it is
+ * @param stage as far as which plans are run
  * @param factors the uncertain numbers
  */
-record DrawSpace(BaseRun base, List<Factor> factors) {
+record DrawSpace(BaseRun base, Stage stage, List<Factor> factors) {
 
   /** Departures of the climate beyond this many standard deviations are left out. */
   private static final double REACH = 4;
 
   private static final double PERCENT = 100;
 
+  private static final String ELECTRICITY = "electricity";
+
   /**
-   * Every coefficient that a plan uses and did not set itself, and what is stated beside.
+   * Every coefficient that a plan uses for some figures and did not set itself, and what is stated
+   * beside.
    *
    * @param base the plan as it is
-   * @param whole whether coefficients on which decisions rest count too
+   * @param figures what is followed
    * @param vary stated ranges, filled
    * @param climate stated uncertainty of the climate; null if it is certain
    * @param faults receives what makes no sense
    */
   static DrawSpace of(
-      BaseRun base, boolean whole, List<Varied> vary, ClimateSpread climate, List<Fault> faults) {
+      BaseRun base, Figures figures, List<Varied> vary, ClimateSpread climate, List<Fault> faults) {
     Map<String, Factor> factors = new LinkedHashMap<>();
-    addRead(base.outcome().run().assumptions(), factors);
-    if (whole) {
+    Extent extent = Extent.of(base, figures);
+    addRead(extent.outcome().run().assumptions(), factors);
+    if (figures.whole()) {
       addRead(base.outcome().decision().assumptions(), factors);
-      addDisplacedFuel(base, factors);
+      addFuels(base, factors);
     }
     for (int i = 0; i < vary.size(); i++) {
       Factor factor = VariedFactor.of(vary.get(i), base.plan(), "/vary/" + i, faults);
@@ -53,7 +61,7 @@ record DrawSpace(BaseRun base, List<Factor> factors) {
     if (climate != null) {
       addClimate(climate, base.plan(), factors, faults);
     }
-    return new DrawSpace(base, List.copyOf(factors.values()));
+    return new DrawSpace(base, extent.stage(), List.copyOf(factors.values()));
   }
 
   private static void addRead(List<Assumption> assumptions, Map<String, Factor> factors) {
@@ -64,15 +72,23 @@ record DrawSpace(BaseRun base, List<Factor> factors) {
     }
   }
 
-  /** Decisions read the row of the one fuel that the gas takes the place of. */
-  private static void addDisplacedFuel(BaseRun base, Map<String, Factor> factors) {
+  /**
+   * Decisions read the rows of the fuel that the gas takes the place of and, where there is a
+   * still, of what drives it.
+   */
+  private static void addFuels(BaseRun base, Map<String, Factor> factors) {
+    Set<String> fuels = new LinkedHashSet<>();
     GreenhouseGasEstimate gases = base.outcome().decision().greenhouseGas();
-    if (gases == null) {
-      return;
+    if (gases != null) {
+      fuels.add(gases.displacedFuel());
     }
-    String fuel = "fuels." + gases.displacedFuel() + ".";
+    if (base.outcome().run().ethanol() != null) {
+      fuels.add(base.outcome().run().ethanol().estimate().heat().source());
+      fuels.add(ELECTRICITY);
+    }
     for (CoefficientRow row : CoefficientBook.standard().rows()) {
-      if (row.id().startsWith(fuel) && !base.set().isOverridden(row.id())) {
+      boolean read = fuels.stream().anyMatch(fuel -> row.id().startsWith("fuels." + fuel + "."));
+      if (read && !base.set().isOverridden(row.id())) {
         add(row, factors);
       }
     }
@@ -113,7 +129,7 @@ record DrawSpace(BaseRun base, List<Factor> factors) {
 
   /** The same space with some of its coordinates alone. */
   DrawSpace only(List<Factor> kept) {
-    return new DrawSpace(base, List.copyOf(kept));
+    return new DrawSpace(base, stage, List.copyOf(kept));
   }
 
   /** The place of a number among the coordinates; -1 if it is none of them. */
@@ -152,6 +168,6 @@ record DrawSpace(BaseRun base, List<Factor> factors) {
     }
     CoefficientSet set =
         base.set().drawn(Arrays.copyOf(ordinals, count), Arrays.copyOf(drawn, count));
-    return PossibleRun.of(sites, plan, set);
+    return PossibleRun.of(sites, plan, set, stage);
   }
 }

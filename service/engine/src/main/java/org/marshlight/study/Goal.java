@@ -98,7 +98,9 @@ record Goal(Figure figure, boolean least, double bound) {
                 "study.contradicting-targets",
                 place(at),
                 bound,
-                least ? "at most " + upper : "at least " + lower,
+                least
+                    ? "at most " + Sentences.number(upper)
+                    : "at least " + Sentences.number(lower),
                 "figure",
                 figure.name(),
                 "atLeast",

@@ -43,8 +43,17 @@ final class Outcome {
    * @throws Faults if it has no answer with these coefficients
    */
   static Outcome of(Plan plan, CoefficientSet set, PreparedSite site) {
+    return of(plan, set, site, Stage.LOOP);
+  }
+
+  /**
+   * Runs a legal plan as far as a stage; short of the whole chain there are only stages.
+   *
+   * @throws Faults if it has no answer with these coefficients
+   */
+  static Outcome of(Plan plan, CoefficientSet set, PreparedSite site, Stage stage) {
     TankYears tanks = new TankYears();
-    LoopRun run = LoopModel.run(plan, Stage.LOOP, site, set, tanks);
+    LoopRun run = LoopModel.run(plan, stage, site, set, tanks);
     if (run.ethanol() != null) {
       List<Fault> unreachable = StillTarget.faults(run.still(), run.ethanol().estimate());
       if (!unreachable.isEmpty()) {

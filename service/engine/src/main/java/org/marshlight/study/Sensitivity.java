@@ -41,8 +41,7 @@ final class Sensitivity implements PreparedStudy<SensitivityStudy> {
       faults.add(Fault.of("study.verdicts-have-no-variance", "/outputs", "verdicts", "figures"));
     }
     DrawSpace space =
-        DrawSpace.of(
-            base, figures.whole(), Settings.each(request.vary()), request.climate(), faults);
+        DrawSpace.of(base, figures, Settings.each(request.vary()), request.climate(), faults);
     if (faults.isEmpty() && space.factors().isEmpty()) {
       faults.add(Fault.of("study.nothing-uncertain", "/vary", null, "a number that varies"));
     }

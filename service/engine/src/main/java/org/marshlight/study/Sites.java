@@ -3,6 +3,7 @@ package org.marshlight.study;
 import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.loop.Plan;
 import org.marshlight.loop.PreparedSite;
+import org.marshlight.loop.Stage;
 
 /**
  * Sites of runs one after the other; a run takes up the weather of the plan as it is, or of the run
@@ -19,9 +20,9 @@ final class Sites {
     this.base = base;
   }
 
-  /** Runs a changed plan. */
-  Outcome run(Plan plan, CoefficientSet set) {
-    return Outcome.of(plan, set, site(plan, set));
+  /** Runs a changed plan as far as a stage. */
+  Outcome run(Plan plan, CoefficientSet set, Stage stage) {
+    return Outcome.of(plan, set, site(plan, set), stage);
   }
 
   /** The site of a changed plan. */

@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Faults;
 import org.marshlight.contract.Pointer;
+import org.marshlight.contract.Sentences;
 import org.marshlight.decision.Reason;
 import org.marshlight.loop.Plan;
 import org.marshlight.loop.PlanField;
@@ -84,7 +85,7 @@ final class Sizing implements PreparedStudy<SizingStudy> {
               "study.low-not-below-high",
               at + "/low",
               freed.low(),
-              "less than " + freed.high(),
+              "less than " + Sentences.number(freed.high()),
               "high",
               freed.high()));
     }

@@ -48,8 +48,7 @@ final class Uncertainty implements PreparedStudy<UncertaintyStudy> {
         "at most " + StudyCost.MOST / figures.runsEach() + " draws with these outputs");
     List<Fault> faults = new ArrayList<>();
     DrawSpace space =
-        DrawSpace.of(
-            base, figures.whole(), Settings.each(request.vary()), request.climate(), faults);
+        DrawSpace.of(base, figures, Settings.each(request.vary()), request.climate(), faults);
     Ties ties = Ties.of(request.correlations(), space, faults);
     if (!faults.isEmpty()) {
       throw new Faults(faults);

@@ -17,6 +17,9 @@ final class BedRun<G extends StandGrowth> {
 
   private static final double WATER_KG_M3 = 1000;
 
+  /** Years run so that what a bed keeps from month to month is that of every year. */
+  static final int ROUNDS = 2;
+
   private final BedSite bed;
   private final WaterStream inflow;
   private final double[] coliformFloor;
@@ -63,7 +66,7 @@ final class BedRun<G extends StandGrowth> {
     List<BedMonth> months = new ArrayList<>();
     Carried kept = Carried.NONE;
     Carried atStart = Carried.NONE;
-    for (int round = 0; round < 2; round++) {
+    for (int round = 0; round < ROUNDS; round++) {
       months.clear();
       atStart = kept;
       for (int month = 0; month < Months.COUNT; month++) {

@@ -34,13 +34,14 @@ final class DivertedMonths {
     if (diversion == null) {
       return false;
     }
+    Outflow outflow = Outflow.of(chain);
     boolean more = false;
     for (int month = 0; month < Months.COUNT; month++) {
       boolean clogged =
           Boolean.TRUE.equals(diversion.whenClogged()) && clogged(chain, month, sizing);
       boolean over =
           Boolean.TRUE.equals(diversion.whenOverLimit())
-              && fitness.worst(chain.outflow(), month) == WetlandEstimate.UseAnswer.UNFIT;
+              && fitness.worst(outflow, month) == WetlandEstimate.UseAnswer.UNFIT;
       if ((clogged || over) && !diverted[month]) {
         diverted[month] = true;
         more = true;

@@ -6,20 +6,23 @@ import java.util.function.ToDoubleBiFunction;
 import org.marshlight.contract.Months;
 import org.marshlight.evidence.CoefficientRow;
 import org.marshlight.evidence.CoefficientSet;
-import org.marshlight.feed.WaterStream;
 import org.marshlight.wetland.WetlandEstimate.UseAnswer;
 
 /** Holds an outflow to the limits of its use. No use here is food that is eaten raw. */
 final class UseFitness {
 
-  private static final ToDoubleBiFunction<WaterStream, Integer> BOD5 =
-      (stream, month) -> Strength.mgL(stream.bod5Kg()[month], stream, month);
-  private static final ToDoubleBiFunction<WaterStream, Integer> SOLIDS =
-      (stream, month) -> Strength.mgL(stream.suspendedSolidsKg()[month], stream, month);
-  private static final ToDoubleBiFunction<WaterStream, Integer> NITROGEN =
-      (stream, month) -> Strength.mgL(stream.monthly().get(month).nitrogenKg(), stream, month);
-  private static final ToDoubleBiFunction<WaterStream, Integer> COLIFORMS =
-      (stream, month) -> stream.faecalColiformsPer100ML()[month];
+  private static final ToDoubleBiFunction<Outflow, Integer> BOD5 =
+      (outflow, month) -> Strength.mgL(outflow.stream().bod5Kg()[month], outflow.stream(), month);
+  private static final ToDoubleBiFunction<Outflow, Integer> SOLIDS =
+      (outflow, month) ->
+          Strength.mgL(outflow.stream().suspendedSolidsKg()[month], outflow.stream(), month);
+  private static final ToDoubleBiFunction<Outflow, Integer> NITROGEN =
+      (outflow, month) ->
+          Strength.mgL(outflow.stream().monthly().get(month).nitrogenKg(), outflow.stream(), month);
+  private static final ToDoubleBiFunction<Outflow, Integer> COLIFORMS =
+      (outflow, month) -> outflow.stream().faecalColiformsPer100ML()[month];
+  private static final ToDoubleBiFunction<Outflow, Integer> DISSOLVED =
+      (outflow, month) -> Strength.mgL(outflow.dissolvedSolidsKg()[month], outflow.stream(), month);
 
   private final WaterUse use;
   private final List<Limit> limits;
@@ -30,7 +33,7 @@ final class UseFitness {
   }
 
   /** The worst of all parameters in a month. */
-  UseAnswer worst(WaterStream outflow, int month) {
+  UseAnswer worst(Outflow outflow, int month) {
     UseAnswer worst = UseAnswer.NO_OUTFLOW;
     for (Limit limit : limits) {
       worst = worse(worst, limit.answer(outflow, month));
@@ -38,7 +41,7 @@ final class UseFitness {
     return worst;
   }
 
-  WetlandEstimate.Fitness fitness(WaterStream outflow) {
+  WetlandEstimate.Fitness fitness(Outflow outflow) {
     List<WetlandEstimate.UseVerdict> verdicts = new ArrayList<>();
     for (Limit limit : limits) {
       List<UseAnswer> answers = new ArrayList<>();
@@ -51,6 +54,7 @@ final class UseFitness {
               limit.unit(),
               limit.strict(),
               limit.lenient(),
+              limit.values(outflow),
               List.copyOf(answers),
               limit.source()));
     }
@@ -76,25 +80,61 @@ final class UseFitness {
   }
 
   private static List<Limit> irrigation(UseLimits l, CoefficientSet set) {
-    return List.of(
-        limit("irrigation-bod5", l.irrigationBod5Strict(), l.irrigationBod5Lenient(), BOD5, set),
+    List<Limit> limits = new ArrayList<>();
+    limits.add(
+        limit("irrigation-bod5", l.irrigationBod5Strict(), l.irrigationBod5Lenient(), BOD5, set));
+    limits.add(
         limit(
             "irrigation-solids",
             l.irrigationSolidsStrict(),
             l.irrigationSolidsLenient(),
             SOLIDS,
-            set),
+            set));
+    limits.add(
         limit(
             "irrigation-nitrogen",
             l.irrigationNitrogenStrict(),
             l.irrigationNitrogenLenient(),
             NITROGEN,
-            set),
+            set));
+    limits.add(
         limit(
             "irrigation-coliforms",
             l.irrigationColiformsStrict(),
             l.irrigationColiformsLenient(),
             COLIFORMS,
+            set));
+    limits.add(
+        limit(
+            "irrigation-dissolved-solids",
+            l.irrigationDissolvedSolidsStrict(),
+            l.irrigationDissolvedSolidsLenient(),
+            DISSOLVED,
+            set));
+    limits.addAll(salts(l, set.bind(SaltCoefficients.class), set));
+    return List.copyOf(limits);
+  }
+
+  private static List<Limit> salts(UseLimits l, SaltCoefficients inflow, CoefficientSet set) {
+    return List.of(
+        limit(
+            "irrigation-sodium",
+            l.irrigationSodiumStrict(),
+            l.irrigationSodiumLenient(),
+            (water, month) ->
+                Salinity.sodiumAdsorptionRatio(inflow.sodiumRatio(), water.saltFactor()[month]),
+            set),
+        limit(
+            "irrigation-chloride",
+            l.irrigationChlorideStrict(),
+            l.irrigationChlorideLenient(),
+            (water, month) -> inflow.chlorideMgL() * water.saltFactor()[month],
+            set),
+        limit(
+            "irrigation-boron",
+            l.irrigationBoronStrict(),
+            l.irrigationBoronLenient(),
+            (water, month) -> inflow.boronMgL() * water.saltFactor()[month],
             set));
   }
 
@@ -121,7 +161,7 @@ final class UseFitness {
       String name,
       double strict,
       double lenient,
-      ToDoubleBiFunction<WaterStream, Integer> strength,
+      ToDoubleBiFunction<Outflow, Integer> strength,
       CoefficientSet set) {
     String id = "wetland.limit." + name + "-lenient";
     CoefficientRow row = set.book().rows().get(set.book().ordinal(id));
@@ -135,11 +175,21 @@ final class UseFitness {
       String unit,
       double strict,
       double lenient,
-      ToDoubleBiFunction<WaterStream, Integer> strength,
+      ToDoubleBiFunction<Outflow, Integer> strength,
       String source) {
 
-    UseAnswer answer(WaterStream outflow, int month) {
-      if (outflow.volumeM3(month) <= 0) {
+    /** The parameter in each month; null in one without outflow. */
+    List<Double> values(Outflow outflow) {
+      double[] values = new double[Months.COUNT];
+      for (int month = 0; month < Months.COUNT; month++) {
+        boolean flows = outflow.stream().volumeM3(month) > 0;
+        values[month] = flows ? strength.applyAsDouble(outflow, month) : Double.NaN;
+      }
+      return Months.list(values);
+    }
+
+    UseAnswer answer(Outflow outflow, int month) {
+      if (outflow.stream().volumeM3(month) <= 0) {
         return UseAnswer.NO_OUTFLOW;
       }
       double value = strength.applyAsDouble(outflow, month);

@@ -15,6 +15,16 @@ public record UseLimits(
     @Coefficient("wetland.limit.irrigation-nitrogen-lenient") double irrigationNitrogenLenient,
     @Coefficient("wetland.limit.irrigation-coliforms-strict") double irrigationColiformsStrict,
     @Coefficient("wetland.limit.irrigation-coliforms-lenient") double irrigationColiformsLenient,
+    @Coefficient("wetland.limit.irrigation-dissolved-solids-strict")
+        double irrigationDissolvedSolidsStrict,
+    @Coefficient("wetland.limit.irrigation-dissolved-solids-lenient")
+        double irrigationDissolvedSolidsLenient,
+    @Coefficient("wetland.limit.irrigation-sodium-strict") double irrigationSodiumStrict,
+    @Coefficient("wetland.limit.irrigation-sodium-lenient") double irrigationSodiumLenient,
+    @Coefficient("wetland.limit.irrigation-chloride-strict") double irrigationChlorideStrict,
+    @Coefficient("wetland.limit.irrigation-chloride-lenient") double irrigationChlorideLenient,
+    @Coefficient("wetland.limit.irrigation-boron-strict") double irrigationBoronStrict,
+    @Coefficient("wetland.limit.irrigation-boron-lenient") double irrigationBoronLenient,
     @Coefficient("wetland.limit.discharge-bod5-strict") double dischargeBod5Strict,
     @Coefficient("wetland.limit.discharge-bod5-lenient") double dischargeBod5Lenient,
     @Coefficient("wetland.limit.discharge-solids-strict") double dischargeSolidsStrict,

@@ -15,6 +15,8 @@ public record WetlandCoefficients(
     @Coefficient("wetland.phosphorus-ageing") double phosphorusAgeing,
     @Coefficient("wetland.coliform-log-removal") double coliformLogRemoval,
     @Coefficient("wetland.greatest-concentration") double greatestConcentration,
+    @Coefficient("wetland.supplied-minerals") double suppliedMinerals,
+    @Coefficient("wetland.solids-per-conductivity") double solidsPerConductivity,
     @Coefficient("wetland.small-stand-area") double smallStandArea,
     @Coefficient("wetland.field-area") double fieldArea,
     @Coefficient("wetland.field-crop-coefficient") double fieldCropCoefficient,

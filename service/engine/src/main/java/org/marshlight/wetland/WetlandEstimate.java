@@ -73,6 +73,10 @@ public record WetlandEstimate(
    * @param effluentNitrateNitrogenMgL nitrate nitrogen of the outflow
    * @param effluentTotalPhosphorusMgL total phosphorus of the outflow, in the fifth year
    * @param effluentPotassiumMgL potassium of the outflow
+   * @param effluentDissolvedSolidsMgL minerals dissolved in the outflow, those of the water supply
+   *     included
+   * @param effluentConductivityDSM electrical conductivity of the outflow, from its dissolved
+   *     solids
    * @param effluentFaecalColiformsPer100ML faecal coliforms in 100 mL of the outflow
    * @param outflowTemperatureC temperature of the outflow, or of the last bed where there is none
    */
@@ -160,6 +164,20 @@ public record WetlandEstimate(
       @TwelveMonths
           @Quantity(unit = "mg/L", low = 0, high = 1e9, meaning = "Potassium of the outflow.")
           List<Double> effluentPotassiumMgL,
+      @TwelveMonths
+          @Quantity(
+              unit = "mg/L",
+              low = 0,
+              high = 1e9,
+              meaning = "Minerals dissolved in the outflow, those of the water supply included.")
+          List<Double> effluentDissolvedSolidsMgL,
+      @TwelveMonths
+          @Quantity(
+              unit = "dS/m",
+              low = 0,
+              high = 1e7,
+              meaning = "Electrical conductivity of the outflow, from its dissolved solids.")
+          List<Double> effluentConductivityDSM,
       @TwelveMonths
           @Quantity(
               unit = "{CFU}/dL",
@@ -595,7 +613,7 @@ public record WetlandEstimate(
    *
    * @param method name of the model
    * @param quantity what it tells
-   * @param unit uCUM code
+   * @param unit UCUM code
    * @param coldestMonth its value in the month of coldest water
    * @param warmestMonth its value in the month of warmest water
    * @param source id of the source
@@ -665,6 +683,7 @@ public record WetlandEstimate(
    * @param unit uCUM code
    * @param strictLimit up to this the water is fit
    * @param lenientLimit above this it is not
+   * @param values the parameter in each month; null in one without outflow
    * @param monthly answer for each month
    * @param source id of the source
    */
@@ -684,6 +703,13 @@ public record WetlandEstimate(
               high = 1e15,
               meaning = "Above this it is not.")
           double lenientLimit,
+      @TwelveMonths
+          @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = 0,
+              high = 1e15,
+              meaning = "The parameter in each month; null in one without outflow.")
+          List<Double> values,
       @Meaning("Answer for each month.") @Size(max = 12) List<UseAnswer> monthly,
       @Meaning("Id of the source.") @Size(max = 100) String source) {}
 

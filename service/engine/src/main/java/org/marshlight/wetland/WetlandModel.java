@@ -61,7 +61,7 @@ public final class WetlandModel {
     SizingCoefficients sizing = set.bind(SizingCoefficients.class);
     boolean[] diverted = DivertedMonths.given(inputs.diversion(), beds.get(0), inputs.climate());
     BedChain<G> chain = chain(inputs, beds, whole, diverted);
-    if (DivertedMonths.more(inputs.diversion(), chain, fitness, sizing, diverted)) {
+    while (DivertedMonths.more(inputs.diversion(), chain, fitness, sizing, diverted)) {
       chain = chain(inputs, beds, whole, diverted);
     }
     List<Account> accounts = accounts(inputs, chain, whole, diverted);

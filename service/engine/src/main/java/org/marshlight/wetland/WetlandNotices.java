@@ -22,6 +22,9 @@ final class WetlandNotices {
       winter(chain.years().get(i), climate, notices);
     }
     use(estimate, notices);
+    if (estimate.fitness().use() == WaterUse.IRRIGATION) {
+      notices.add(Notice.of("wetland.salts-are-usual"));
+    }
     if (estimate.sizingRuleSpread() != null) {
       notices.add(Notice.of("wetland.rules-disagree", "factor", estimate.sizingRuleSpread()));
     }

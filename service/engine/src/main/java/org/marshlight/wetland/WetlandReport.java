@@ -45,7 +45,7 @@ record WetlandReport(
         withoutOutflow(),
         beds(sizing),
         phosphorusYears(),
-        fitness.fitness(chain.outflow()),
+        fitness.fitness(Outflow.of(chain)),
         sizes.rules(),
         sizes.spread(),
         sizes.soil(climate.soil().acceptanceLM2Day()),
@@ -58,6 +58,7 @@ record WetlandReport(
     double[] outflow = volumes(out);
     double[] factor = new double[Months.COUNT];
     double[] coliforms = new double[Months.COUNT];
+    double[] dissolved = Outflow.of(chain).dissolvedSolidsKg();
     for (int month = 0; month < Months.COUNT; month++) {
       boolean flows = outflow[month] > 0;
       factor[month] =
@@ -79,8 +80,21 @@ record WetlandReport(
         Strength.mgL(out, m -> matter(out, m).nitrateNitrogenKg()),
         Strength.mgL(out, m -> matter(out, m).phosphorusKg()),
         Strength.mgL(out, m -> matter(out, m).potassiumKg()),
+        Strength.mgL(out, m -> dissolved[m]),
+        conductivity(dissolved),
         Months.list(coliforms),
         Months.list(out.temperatureC()));
+  }
+
+  /** Conductivity of the outflow in each month; null in one without. */
+  private List<Double> conductivity(double[] dissolvedSolidsKg) {
+    double perConductivity = chain.years().get(0).bed().c().solidsPerConductivity();
+    double[] values = new double[Months.COUNT];
+    for (int month = 0; month < Months.COUNT; month++) {
+      double strength = Strength.mgL(dissolvedSolidsKg[month], chain.outflow(), month);
+      values[month] = Salinity.conductivityDSM(strength, perConductivity);
+    }
+    return Months.list(values);
   }
 
   private WetlandEstimate.Annual annual() {

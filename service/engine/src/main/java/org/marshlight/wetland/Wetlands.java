@@ -15,7 +15,8 @@ public final class Wetlands implements EvidenceShelf {
         BedHydraulics.class,
         WaterBalance.class,
         WaterTemperature.class,
-        NitrogenLimits.class);
+        NitrogenLimits.class,
+        Salinity.class);
   }
 
   @Override
@@ -24,6 +25,7 @@ public final class Wetlands implements EvidenceShelf {
         WetlandCoefficients.class,
         SizingCoefficients.class,
         UseLimits.class,
+        SaltCoefficients.class,
         BedKindRates.class,
         Medium.class);
   }

@@ -97,6 +97,38 @@ class CompostModelTest {
   }
 
   @Test
+  void reaching55CelIsAResultWithARange() {
+    CompostEstimate.HygieneFigures small =
+        Heaps.run(
+                Heaps.design(
+                    CompostMethod.STATIC_HEAP,
+                    Heaps.of("horse-manure", 150),
+                    Heaps.of("straw", 30)))
+            .estimate()
+            .hygiene();
+    CompostEstimate.HygieneFigures large =
+        Heaps.run(
+                Heaps.design(
+                    CompostMethod.STATIC_HEAP,
+                    Heaps.of("horse-manure", 15_000),
+                    Heaps.of("straw", 3000)))
+            .estimate()
+            .hygiene();
+    for (CompostEstimate.HygieneFigures hygiene : List.of(small, large)) {
+      assertThat(hygiene.peakTemperatureC())
+          .isBetween(hygiene.peakTemperatureLowC(), hygiene.peakTemperatureHighC());
+      assertThat(hygiene.above55Days())
+          .isBetween(hygiene.above55LowDays(), hygiene.above55HighDays());
+      assertThat(hygiene.heatWantingDays())
+          .isCloseTo(Math.max(0, 15 - hygiene.above55LowDays()), within(1e-9));
+    }
+    assertThat(small.peakTemperatureC()).isLessThan(55);
+    assertThat(small.above55Days()).isZero();
+    assertThat(large.peakTemperatureC()).isGreaterThan(55);
+    assertThat(large.peakTemperatureHighC()).isGreaterThan(large.peakTemperatureLowC() + 2);
+  }
+
+  @Test
   void humanOriginIsNeverClearedWhateverTheHeat() {
     CompostOutcome outcome =
         CompostModel.run(
@@ -112,6 +144,20 @@ class CompostModelTest {
     assertThat(hygiene.humanOrigin()).isTrue();
     assertThat(hygiene.excludedFromFoodEatenRaw()).isTrue();
     assertThat(codes(outcome)).contains("compost.human-origin", "compost.crop-waiting");
+  }
+
+  @Test
+  void whatALoopGaveElsewhereIsOfHumanOriginUnlessThePlanSaysNot() {
+    for (String bought : List.of("septic-sludge", "stillage", "bed-tops", "storage-organs")) {
+      assertThat(humanOrigin(new IngredientDesign(bought, 100.0, null))).as(bought).isTrue();
+      assertThat(humanOrigin(new IngredientDesign(bought, 100.0, false))).as(bought).isFalse();
+    }
+    assertThat(humanOrigin(new IngredientDesign("straw", 100.0, null))).isFalse();
+    assertThat(humanOrigin(new IngredientDesign("straw", 100.0, true))).isTrue();
+  }
+
+  private static boolean humanOrigin(IngredientDesign bought) {
+    return Heaps.run(Heaps.design(CompostMethod.BIN, bought)).estimate().hygiene().humanOrigin();
   }
 
   @Test

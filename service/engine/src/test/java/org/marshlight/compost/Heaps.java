@@ -20,7 +20,7 @@ final class Heaps {
   private Heaps() {}
 
   static IngredientDesign of(String ingredient, double freshKg) {
-    return new IngredientDesign(ingredient, freshKg);
+    return new IngredientDesign(ingredient, freshKg, null);
   }
 
   static CompostDesign design(CompostMethod method, IngredientDesign... ingredients) {

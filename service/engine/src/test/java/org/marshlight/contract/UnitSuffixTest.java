@@ -53,6 +53,7 @@ class UnitSuffixTest {
       {"M3PerYear", "m3/a"},
       {"MDay", "m/d"},
       {"MYear", "m/a"},
+      {"DSM", "dS/m"},
       {"M", "m"},
       {"Mm", "mm"},
       {"MmDay", "mm/d"},

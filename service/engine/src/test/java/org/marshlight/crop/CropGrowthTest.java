@@ -33,7 +33,8 @@ class CropGrowthTest {
   void aStandAccountsForAllThatItMakesAndTakes() {
     for (int plan = 0; plan < 200; plan++) {
       RandomBeds random = new RandomBeds(SEED + plan);
-      CropStand stand = CropStand.of(random.bed(), random.year(), BedFixture.CENTRAL);
+      BedDesign bed = random.bed();
+      CropStand stand = CropStand.of(bed, random.year(), BedFixture.CENTRAL);
       StandSupply supply = supply(random.logUniform(1e-4, 100), random);
       CropGrowth growth = stand.grow(supply);
       Matter in =
@@ -51,7 +52,7 @@ class CropGrowthTest {
               .plus(growth.organs())
               .plus(growth.tops())
               .plus(growth.standing());
-      String seed = "seed " + (SEED + plan);
+      String seed = "seed %s, bed %s".formatted(SEED + plan, bed);
       BALANCED.forEach(
           (name, quantity) ->
               assertThat(quantity.applyAsDouble(out))
@@ -72,7 +73,7 @@ class CropGrowthTest {
   }
 
   @Test
-  void moreLightNeverGivesLess() {
+  void moreLightNeverGivesLessBiomassAtEqualTemperatureWaterAndNutrients() {
     for (int plan = 0; plan < 300; plan++) {
       RandomBeds random = new RandomBeds(SEED + 1000 + plan);
       BedDesign bed = random.bed();
@@ -84,7 +85,7 @@ class CropGrowthTest {
             CropStand.of(BedFixture.with(bed, bed.areaM2(), light), year, BedFixture.CENTRAL)
                 .grow(supply);
         assertThat(growth.growthKg())
-            .as("seed %s, light %s", SEED + 1000 + plan, light)
+            .as("seed %s, light %s, bed %s", SEED + 1000 + plan, light, bed)
             .isGreaterThanOrEqualTo(before * (1 - 1e-7));
         before = growth.growthKg();
       }

@@ -8,6 +8,7 @@ import org.marshlight.feed.FeedAnalysis;
 import org.marshlight.feed.LoadModel;
 import org.marshlight.feed.PeopleDesign;
 import org.marshlight.feed.Stoichiometry;
+import org.marshlight.feed.Waste;
 import org.marshlight.feed.Wastewater;
 
 /**
@@ -46,6 +47,13 @@ record MeasuredTank(
             185,
             mean(california.effluent().bod5MgL()),
             "the same",
+            "california-septic"),
+        new MeasuredTank(
+            "Californian tanks: share of the BOD5 removed",
+            0.589,
+            0.589,
+            1 - mean(california.effluent().bod5MgL()) / rawBod5MgL(),
+            "the same; 450 mg/L came in",
             "california-septic"),
         new MeasuredTank(
             "outflow of Californian tanks: nitrogen, mg/L",
@@ -158,6 +166,16 @@ record MeasuredTank(
             4,
             TankFixture.wastes(4))
         .estimate();
+  }
+
+  private static double rawBod5MgL() {
+    double bod5Kg = 0;
+    double waterKg = 0;
+    for (Waste waste : TankFixture.wastes(4)) {
+      bod5Kg += waste.annual().codKg() * waste.digestibility().bod5PerCod();
+      waterKg += waste.annual().waterKg();
+    }
+    return 1e6 * bod5Kg / waterKg;
   }
 
   private static double mean(List<Double> months) {

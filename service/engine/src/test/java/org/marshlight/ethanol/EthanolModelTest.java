@@ -16,6 +16,8 @@ import org.marshlight.feed.Matter;
 
 class EthanolModelTest {
 
+  private static final double SEA_LEVEL = EthanolWaterEquilibrium.STANDARD_KPA;
+
   private static final Harvest CATTAIL =
       Stills.harvest(Stills.lot("broadleaf-cattail", 15, 0.75, 0.38));
 
@@ -30,7 +32,7 @@ class EthanolModelTest {
    * distilling would take much more energy than burning the alcohol gives.
    */
   @Test
-  void aCattailMashCostsMoreHeatThanItHolds() {
+  void aCattailMashOfAboutTwoPercentCostsMoreHeatThanItHolds() {
     for (String heat : List.of("firewood", "wood-pellets", "lpg", "electricity")) {
       for (StillDesign still :
           List.of(
@@ -48,13 +50,107 @@ class EthanolModelTest {
 
   /** Where beer, column, exchanger and boiler are good, fuel alcohol is worth its heat. */
   @Test
-  void aTuberMashOfNinePercentComesOutAheadWithAColumnAndABoiler() {
+  void aPotatoMashOfNinePercentComesOutAheadWithAGoodColumnHeatRecoveryAndABoiler() {
     EthanolEstimate estimate = tubers("wood-pellets", Stills.column(15, 3.5, 0.7));
     assertThat(estimate.mash().beerStrengthPercentVol()).isCloseTo(9, within(0.4));
     assertThat(estimate.still().productStrengthPercentVol()).isGreaterThan(92);
     assertThat(estimate.annual().netEnergyKWh()).isPositive();
     assertThat(estimate.heat().energyRatio()).isGreaterThan(1.3);
     assertThat(estimate.mash().breakEvenStrengthPercentVol()).isBetween(3.0, 7.0);
+  }
+
+  /** A year's mash is fuel, or methane, or compost: each tells of the same organs. */
+  @Test
+  void theSameMashWouldGiveMoreAsMethaneAndKeepItsMineralsAsCompost() {
+    EthanolOutcome outcome =
+        Stills.run(
+            Stills.fuel(MashRoute.ENZYME, "wood-pellets"), Stills.column(15, 3.5, 0.7), TUBERS);
+    EthanolEstimate.Instead instead = outcome.estimate().instead();
+    Matter organs = outcome.account().received().get(0).matter();
+    assertThat(instead.methaneNm3()).isLessThanOrEqualTo(0.3503 * organs.codKg());
+    assertThat(instead.methaneEnergyKWh() / instead.methaneNm3()).isCloseTo(9.9467, within(1e-3));
+    assertThat(instead.methaneEnergyKWh())
+        .isGreaterThan(outcome.estimate().annual().netEnergyKWh());
+    assertThat(instead.compostPhosphorusKg()).isEqualTo(organs.phosphorusKg());
+    assertThat(instead.compostPotassiumKg()).isEqualTo(organs.potassiumKg());
+    assertThat(instead.compostNitrogenKg()).isLessThan(organs.nitrogenKg());
+    assertThat(codes(outcome)).contains("ethanol.more-as-methane");
+  }
+
+  /** The same mash and column over an open fire of 0.40 instead of a boiler of 0.75. */
+  @Test
+  void anOpenFireTakesTheGainAway() {
+    EthanolEstimate fire = tubers("firewood", Stills.column(15, 3.5, 0.7));
+    EthanolEstimate boiler = tubers("wood-pellets", Stills.column(15, 3.5, 0.7));
+    assertThat(fire.heat().sourceEfficiency()).isCloseTo(0.40, within(0.001));
+    assertThat(boiler.heat().sourceEfficiency()).isCloseTo(0.75, within(0.001));
+    assertThat(fire.annual().fuelEnergyKWh()).isEqualTo(boiler.annual().fuelEnergyKWh());
+    assertThat(fire.annual().netEnergyKWh()).isLessThan(boiler.annual().netEnergyKWh());
+    assertThat(fire.heat().energyRatio()).isLessThan(1);
+  }
+
+  /** Water boils at 95 Cel under 84.5 kPa, at about 1500 m; from memory. */
+  @Test
+  void inTheMountainsTheBeerBoilsCoolerAndTakesLessHeat() {
+    FuelDesign fuel = Stills.fuel(MashRoute.ENZYME, "wood-pellets");
+    for (StillDesign still : List.of(Stills.pot(1), Stills.column(15, 3.5, 0))) {
+      EthanolEstimate sea =
+          EthanolModel.run(fuel, still, TUBERS, STIFF_MASH, false, "heap", SEA_LEVEL).estimate();
+      EthanolEstimate high =
+          EthanolModel.run(fuel, still, TUBERS, STIFF_MASH, false, "heap", 84.5).estimate();
+      double cooler = sea.still().beerBoilsAtC() - high.still().beerBoilsAtC();
+      assertThat(cooler).isCloseTo(5, within(0.5));
+      assertThat(high.heat().feedKWh())
+          .isCloseTo(
+              sea.heat().feedKWh() * (1 - cooler / (sea.still().beerBoilsAtC() - 30)),
+              within(1e-6 * sea.heat().feedKWh()));
+      assertThat(high.annual().ethanolL()).isEqualTo(sea.annual().ethanolL());
+    }
+    EthanolEstimate veryHigh =
+        EthanolModel.run(fuel, Stills.pot(1), TUBERS, STIFF_MASH, false, "heap", 60).estimate();
+    EthanolEstimate sea =
+        EthanolModel.run(fuel, Stills.pot(1), TUBERS, STIFF_MASH, false, "heap", SEA_LEVEL)
+            .estimate();
+    assertThat(veryHigh.heat().mashKWh()).isLessThan(sea.heat().mashKWh());
+  }
+
+  /** Published flash points of mixtures: 36 Cel at 20, 29 at 30 and 26 at 40 percent by volume. */
+  @Test
+  void eachStrengthMadeHasItsFlashPoint() {
+    EthanolEstimate.StillFigures twice = tubers("firewood", Stills.pot(2)).still();
+    EthanolEstimate.StillFigures once = tubers("firewood", Stills.pot(1)).still();
+    assertThat(twice.firstRunStrengthPercentVol())
+        .isCloseTo(once.productStrengthPercentVol(), within(1e-6));
+    assertThat(twice.firstRunFlashPointC()).isCloseTo(once.flashPointC(), within(1e-6));
+    assertThat(twice.firstRunFlashPointC()).isBetween(25.0, 36.0);
+    assertThat(twice.flashPointC()).isLessThan(twice.firstRunFlashPointC());
+    assertThat(once.firstRunStrengthPercentVol()).isNull();
+    assertThat(tubers("firewood", Stills.column(10, 3, 0)).still().firstRunFlashPointC()).isNull();
+  }
+
+  /** The vapour's strength is read at one atmosphere; at 70 kPa, 3000 m, van Laar gives as much. */
+  @Test
+  void pressureHardlyChangesTheVapour() {
+    for (double x : new double[] {0.01, 0.03, 0.1, 0.3, 0.6, 0.8}) {
+      double low = EthanolWaterEquilibrium.vapourFraction(x, SEA_LEVEL);
+      assertThat(EthanolWaterEquilibrium.vapourFraction(x, 70)).isCloseTo(low, within(0.015 * low));
+    }
+  }
+
+  /** Heat, water of the mash and all else but the alcohol that is made and what it lost go on. */
+  @Test
+  void nitrogenPhosphorusPotassiumAndCarbonCloseThroughMashStillAndStillage() {
+    EthanolOutcome outcome =
+        Stills.run(Stills.fuel(MashRoute.MALT, "firewood"), Stills.pot(2), CATTAIL);
+    ClosedBooks.assertClosed(outcome.account());
+    Matter came = Matter.NONE;
+    for (var entry : outcome.account().received()) {
+      came = came.plus(entry.matter());
+    }
+    Matter stillage = outcome.stillage();
+    assertThat(stillage.nitrogenKg()).isCloseTo(came.nitrogenKg(), within(1e-9));
+    assertThat(stillage.phosphorusKg()).isCloseTo(came.phosphorusKg(), within(1e-9));
+    assertThat(stillage.potassiumKg()).isCloseTo(came.potassiumKg(), within(1e-9));
   }
 
   @Test
@@ -68,7 +164,7 @@ class EthanolModelTest {
   void atTheBreakEvenStrengthThePlanIsWorthItsHeat() {
     StillDesign still = Stills.column(15, 3.5, 0.7);
     FuelDesign fuel = Stills.fuel(MashRoute.ENZYME, "wood-pellets");
-    EthanolRun run = EthanolRun.of(fuel, still, TUBERS, STIFF_MASH);
+    EthanolRun run = EthanolRun.of(fuel, still, TUBERS, STIFF_MASH, SEA_LEVEL);
     double strength = run.breakEven().orElseThrow();
     Distilling there =
         run.distillery().run(run.beer().withStrength(strength), run.electricityKWh());
@@ -160,7 +256,8 @@ class EthanolModelTest {
             harvest,
             dry,
             false,
-            "heap");
+            "heap",
+            SEA_LEVEL);
     assertThat(outcome.estimate().mash().beerStrengthPercentVol()).isCloseTo(12, within(1e-6));
     assertThat(codes(outcome))
         .contains("ethanol.yeast-limit")
@@ -178,11 +275,12 @@ class EthanolModelTest {
                 "ethanol.column-end-strength", 0.02));
     for (StillDesign still : List.of(Stills.pot(2), Stills.column(10, 3, 0.5))) {
       FuelDesign fuel = Stills.fuel(MashRoute.ENZYME, "lpg");
-      EthanolOutcome outcome = EthanolModel.run(fuel, still, TUBERS, thin, false, "heap");
+      EthanolOutcome outcome =
+          EthanolModel.run(fuel, still, TUBERS, thin, false, "heap", SEA_LEVEL);
       assertThat(outcome.estimate().annual().ethanolL()).isZero();
       assertThat(outcome.estimate().annual().processHeatKWh()).isPositive();
       assertThat(codes(outcome)).contains("ethanol.too-weak-to-distil");
-      assertThat(EthanolModel.working(fuel, still, TUBERS, thin)).isNotEmpty();
+      assertThat(EthanolModel.working(fuel, still, TUBERS, thin, SEA_LEVEL)).isNotEmpty();
       ClosedBooks.assertClosed(outcome.account());
       assertNoNaN(outcome);
     }
@@ -204,7 +302,7 @@ class EthanolModelTest {
               0.5,
               null);
       FuelDesign fuel = Stills.fuel(MashRoute.MALT, "kerosene");
-      assertThat(EthanolModel.working(fuel, still, harvest, Stills.CENTRAL))
+      assertThat(EthanolModel.working(fuel, still, harvest, Stills.CENTRAL, SEA_LEVEL))
           .allSatisfy(step -> assertThat(step.value()).isFinite());
     }
   }
@@ -251,7 +349,8 @@ class EthanolModelTest {
             null);
     MashRoute route = random.nextBoolean() ? MashRoute.ENZYME : MashRoute.MALT;
     FuelDesign fuel = new FuelDesign(random.nextDouble(), route, still, "biogas");
-    return EthanolModel.run(fuel, still, Stills.harvest(lots), Stills.CENTRAL, true, "heap");
+    return EthanolModel.run(
+        fuel, still, Stills.harvest(lots), Stills.CENTRAL, true, "heap", SEA_LEVEL);
   }
 
   @Test
@@ -259,7 +358,7 @@ class EthanolModelTest {
     for (StillDesign still : List.of(Stills.pot(2), Stills.column(10, 3, 0.5))) {
       FuelDesign fuel = Stills.fuel(MashRoute.ENZYME, "firewood");
       EthanolEstimate estimate = Stills.run(fuel, still, CATTAIL).estimate();
-      List<Step> steps = EthanolModel.working(fuel, still, CATTAIL, Stills.CENTRAL);
+      List<Step> steps = EthanolModel.working(fuel, still, CATTAIL, Stills.CENTRAL, SEA_LEVEL);
       assertThat(steps)
           .filteredOn(step -> step.formula().equals("ethanol.beer-strength"))
           .singleElement()
@@ -294,7 +393,13 @@ class EthanolModelTest {
 
   private static EthanolEstimate tubers(String heat, StillDesign still) {
     return EthanolModel.run(
-            Stills.fuel(MashRoute.ENZYME, heat), still, TUBERS, STIFF_MASH, false, "heap")
+            Stills.fuel(MashRoute.ENZYME, heat),
+            still,
+            TUBERS,
+            STIFF_MASH,
+            false,
+            "heap",
+            SEA_LEVEL)
         .estimate();
   }
 

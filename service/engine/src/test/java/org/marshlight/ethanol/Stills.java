@@ -49,6 +49,7 @@ final class Stills {
   }
 
   static EthanolOutcome run(FuelDesign fuel, StillDesign still, Harvest harvest) {
-    return EthanolModel.run(fuel, still, harvest, CENTRAL, true, "heap");
+    return EthanolModel.run(
+        fuel, still, harvest, CENTRAL, true, "heap", EthanolWaterEquilibrium.STANDARD_KPA);
   }
 }

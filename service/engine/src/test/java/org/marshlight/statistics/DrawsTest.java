@@ -23,6 +23,23 @@ class DrawsTest {
     }
   }
 
+  /**
+   * The first two coordinates of the sequence are a net: 64 points leave no box of area 1/64 empty,
+   * whatever its shape, scrambled or not.
+   */
+  @Test
+  void scrambledPointsAreStillANet() {
+    double[][] points = SobolPoints.scrambled(64, 2, 3);
+    for (int columns = 1; columns <= 64; columns *= 2) {
+      int rows = 64 / columns;
+      int[] counts = new int[64];
+      for (double[] point : points) {
+        counts[(int) (point[0] * columns) * rows + (int) (point[1] * rows)]++;
+      }
+      assertThat(counts).as("%d by %d", columns, rows).containsOnly(1);
+    }
+  }
+
   @Test
   void aSeedGivesItsPointsAndNoOther() {
     assertThat(SobolPoints.scrambled(32, 4, 1)).isDeepEqualTo(SobolPoints.scrambled(32, 4, 1));

@@ -15,6 +15,7 @@ import org.marshlight.contract.RecordShape;
 import org.marshlight.decision.Verdict;
 import org.marshlight.evidence.Distribution;
 import org.marshlight.loop.Plan;
+import org.marshlight.loop.Stage;
 import org.marshlight.study.UncertaintyStudy.FigureSpread;
 import org.marshlight.wetland.BedDesign;
 
@@ -102,13 +103,30 @@ class UncertaintyTest {
   void whatOnlyDecisionsReadIsDrawnWhereTheyAreFollowed() {
     BaseRun base = BaseRun.of(StudyFixture.TANK);
     String fuel = base.outcome().decision().greenhouseGas().displacedFuel();
+    DrawSpace stages = space(base, "annual");
+    DrawSpace whole = space(base, "decision");
     for (String id : List.of("fuels." + fuel + ".carbon-dioxide", "decision.burner-efficiency")) {
-      String at = "/coefficients/" + id;
-      assertThat(DrawSpace.of(base, false, List.of(), null, new ArrayList<>()).place(at))
-          .isNegative();
-      assertThat(DrawSpace.of(base, true, List.of(), null, new ArrayList<>()).place(at))
-          .isNotNegative();
+      assertThat(stages.place("/coefficients/" + id)).isNegative();
+      assertThat(whole.place("/coefficients/" + id)).isNotNegative();
     }
+  }
+
+  private static DrawSpace space(BaseRun base, String word) {
+    Figures figures = Figures.of(List.of(word), base.outcome(), "/outputs");
+    return DrawSpace.of(base, figures, List.of(), null, new ArrayList<>());
+  }
+
+  @Test
+  void whatLiesDownstreamOfAllFiguresIsNeitherRunNorDrawn() {
+    BaseRun base = BaseRun.of(StudyFixture.PLAN);
+    DrawSpace tank = space(base, "digester.gasEnergyKWh");
+    DrawSpace bed = space(base, "wetland.worstMonthBod5MgL");
+    assertThat(tank.stage()).isEqualTo(Stage.DIGESTER);
+    assertThat(bed.stage()).isEqualTo(Stage.WETLAND);
+    assertThat(space(base, "verdicts").stage()).isEqualTo(Stage.LOOP);
+    assertThat(bed.factors()).hasSizeGreaterThan(tank.factors().size());
+    assertThat(tank.factors()).noneMatch(f -> f.id().startsWith("/coefficients/wetland."));
+    assertThat(bed.factors()).anyMatch(f -> f.id().startsWith("/coefficients/digester."));
   }
 
   private static DrawnSpread mix(List<Varied> vary, List<Correlated> ties) {

@@ -12,7 +12,9 @@ import org.marshlight.contract.Months;
 import org.marshlight.crop.BedFixture;
 import org.marshlight.crop.CropGrowth;
 import org.marshlight.crop.CropModel;
+import org.marshlight.crop.CropStand;
 import org.marshlight.crop.RandomBeds;
+import org.marshlight.crop.ReadyRequest;
 import org.marshlight.feed.Matter;
 import org.marshlight.feed.Party;
 import org.marshlight.feed.WaterStream;
@@ -27,44 +29,109 @@ class BedsAreMonotoneTest {
   private static final double SLACK = 1e-7;
 
   /**
-   * A stand that is spread over more bed shifts its year a little, and with it what it harvests and
-   * what it leaves to the makers of nitrogen gas.
+   * What the stand of a larger bed may change in the nitrogen that leaves, as a share of what
+   * comes. A starved stand takes up the same nutrients in other months when it is spread over more
+   * bed. In a month that lacks organic matter for nitrate, what plants take is removed beside what
+   * turns to gas; in any other it is removed in its stead. The greatest change that four thousand
+   * plans showed was 0.0012.
    */
-  private static final double STAND_SLACK = 2e-4;
+  private static final double STAND_SLACK = 0.002;
 
   /**
-   * Holds for a bed, and for the last of a row. A larger bed before others can cool their water or
-   * take the organic matter that their nitrate needs; that is as it should be.
+   * Exact with what the plants take held as it is. Holds for a bed, and for the last of a row: a
+   * larger bed before others can cool their water or take the organic matter that their nitrate
+   * needs, and that is as it should be.
    */
   @Test
-  void aLargerBedRemovesNoLessAtEqualWaterBalance() {
+  void aLargerBedNeverRemovesLessAtEqualWaterBalanceAndEqualUptake() {
     for (int plan = 0; plan < PLANS; plan++) {
-      RandomBeds random = new RandomBeds(SEED + plan);
-      ClimateYear year = random.year();
-      List<BedDesign> beds = new ArrayList<>(List.of(random.bed()));
-      if (plan % 2 == 0) {
+      LargerBed larger = new LargerBed(SEED + plan);
+      larger.assertNoMore(larger.withTheStandOfTheSmaller(), SLACK);
+    }
+  }
+
+  @Test
+  void aLargerBedWithItsOwnStandRemovesNoLessAtEqualWaterBalance() {
+    for (int plan = 0; plan < PLANS; plan++) {
+      LargerBed larger = new LargerBed(SEED + plan);
+      larger.assertNoMore(larger.withItsOwnStand(), STAND_SLACK);
+    }
+  }
+
+  /** A row of beds, and the same with its last bed made larger. */
+  private static final class LargerBed {
+
+    private final long seed;
+    private final ClimateYear year;
+    private final WaterStream stream;
+    private final List<BedDesign> beds = new ArrayList<>();
+    private final List<BedDesign> larger;
+    private final WetlandOutcome<CropGrowth> small;
+
+    LargerBed(long seed) {
+      this.seed = seed;
+      RandomBeds random = new RandomBeds(seed);
+      year = random.year();
+      beds.add(random.bed());
+      if (seed % 2 == 0) {
         beds.add(random.bed());
       }
-      WaterStream stream = random.stream();
-      double factor = random.uniform(1.01, 4);
-      List<BedDesign> larger = new ArrayList<>(beds);
+      stream = random.stream();
+      larger = new ArrayList<>(beds);
       int last = beds.size() - 1;
-      larger.set(
-          last,
-          BedFixture.with(
-              beds.get(last),
-              beds.get(last).areaM2() * factor,
-              beds.get(last).coverLightFraction()));
-      WaterStream small = run(year, still(year.site()), stream, beds).outflow();
-      WaterStream large = run(year, still(year.site()), stream, larger).outflow();
-      String seed = "seed " + (SEED + plan) + " times " + factor;
-      noMore(seed + " BOD5", sum(large.bod5Kg()), sum(small.bod5Kg()), sum(stream.bod5Kg()));
+      BedDesign bed = beds.get(last);
+      double area = bed.areaM2() * random.uniform(1.01, 4);
+      larger.set(last, BedFixture.with(bed, area, bed.coverLightFraction()));
+      small = run(year, still(year.site()), stream, beds);
+    }
+
+    WaterStream withItsOwnStand() {
+      return run(year, still(year.site()), stream, larger).outflow();
+    }
+
+    WaterStream withTheStandOfTheSmaller() {
+      List<Stand<CropGrowth>> stands = new ArrayList<>();
+      List<CropStand> own = CropModel.stands(larger, year, BedFixture.CENTRAL);
+      for (int i = 0; i < larger.size(); i++) {
+        stands.add(new StandHeld(own.get(i), small.growths().get(i)));
+      }
+      return run(still(year.site()), stream, larger, stands).outflow();
+    }
+
+    void assertNoMore(WaterStream large, double nitrogenSlack) {
+      WaterStream before = small.outflow();
+      String as = ReadyRequest.of(seed, year.site(), stream, larger) + " beside " + beds;
+      noMore(as + " BOD5", sum(large.bod5Kg()), sum(before.bod5Kg()), sum(stream.bod5Kg()));
       noMore(
-          seed + " nitrogen",
+          as + " nitrogen",
           large.annual().nitrogenKg(),
-          small.annual().nitrogenKg(),
-          STAND_SLACK / SLACK * stream.annual().nitrogenKg());
-      noMore(seed + " coliforms", organisms(large), organisms(small), organisms(stream));
+          before.annual().nitrogenKg(),
+          nitrogenSlack / SLACK * stream.annual().nitrogenKg());
+      noMore(as + " coliforms", organisms(large), organisms(before), organisms(stream));
+    }
+  }
+
+  /** A stand that grows as another did, whatever it is given. */
+  private record StandHeld(CropStand stand, CropGrowth growth) implements Stand<CropGrowth> {
+
+    @Override
+    public double[] canopy() {
+      return stand.canopy();
+    }
+
+    @Override
+    public double smallStandCropCoefficient() {
+      return stand.smallStandCropCoefficient();
+    }
+
+    @Override
+    public double methaneKgM2Year() {
+      return stand.methaneKgM2Year();
+    }
+
+    @Override
+    public CropGrowth grow(StandSupply supply) {
+      return growth;
     }
   }
 
@@ -80,7 +147,12 @@ class BedsAreMonotoneTest {
       WaterStream strong = run(year, year.site(), stream, beds).outflow();
       WaterStream weak = run(year, year.site(), diluted(stream, factor), beds).outflow();
       for (int month = 0; month < Months.COUNT; month++) {
-        String where = "seed " + (SEED + 1000 + plan) + " month " + month + " factor " + factor;
+        String where =
+            ReadyRequest.of(SEED + 1000 + plan, year.site(), stream, beds)
+                + " month "
+                + month
+                + " factor "
+                + factor;
         noMore(where, weak, strong, stream, month);
       }
     }
@@ -180,7 +252,7 @@ class BedsAreMonotoneTest {
       WaterStream cool = run(year, year.site(), at(stream, 8), beds).outflow();
       WaterStream warm = run(year, year.site(), at(stream, 25), beds).outflow();
       noMore(
-          "seed " + (SEED + 3000 + plan),
+          ReadyRequest.of(SEED + 3000 + plan, year.site(), stream, beds),
           warm.annual().nitrogenKg(),
           cool.annual().nitrogenKg(),
           stream.annual().nitrogenKg());
@@ -193,6 +265,14 @@ class BedsAreMonotoneTest {
 
   private static WetlandOutcome<CropGrowth> run(
       ClimateYear year, SiteClimate site, WaterStream stream, List<BedDesign> beds) {
+    return run(site, stream, beds, CropModel.stands(beds, year, BedFixture.CENTRAL));
+  }
+
+  private static WetlandOutcome<CropGrowth> run(
+      SiteClimate site,
+      WaterStream stream,
+      List<BedDesign> beds,
+      List<? extends Stand<CropGrowth>> stands) {
     return WetlandModel.run(
         new WetlandModel.Inputs<>(
             beds,
@@ -200,7 +280,7 @@ class BedsAreMonotoneTest {
             null,
             List.of(new Intake(Party.TANK, stream)),
             site,
-            CropModel.stands(beds, year, BedFixture.CENTRAL),
+            stands,
             Destinations.of(Party.WATER_USE, Party.STILL, Party.HEAP)),
         BedFixture.CENTRAL);
   }

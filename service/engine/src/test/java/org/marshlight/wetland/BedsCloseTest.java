@@ -12,6 +12,7 @@ import org.marshlight.contract.RecordShape;
 import org.marshlight.crop.BedFixture;
 import org.marshlight.crop.CropGrowth;
 import org.marshlight.crop.RandomBeds;
+import org.marshlight.crop.ReadyRequest;
 import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.feed.Account;
 import org.marshlight.feed.Matter;
@@ -41,7 +42,7 @@ class BedsCloseTest {
     for (int plan = 0; plan < PLANS; plan++) {
       long seed = SEED + plan;
       for (Account account : run(seed).accounts()) {
-        BALANCED.forEach((name, quantity) -> closes(account, name, quantity, "seed " + seed));
+        BALANCED.forEach((name, quantity) -> closes(account, name, quantity, request(seed)));
       }
     }
   }
@@ -73,9 +74,9 @@ class BedsCloseTest {
       CoefficientSet set = random.coefficients();
       WetlandOutcome<CropGrowth> outcome = WetlandModel.run(random.inputs(set), set);
       for (Account account : outcome.accounts()) {
-        BALANCED.forEach((name, quantity) -> closes(account, name, quantity, "seed " + seed));
+        BALANCED.forEach((name, quantity) -> closes(account, name, quantity, request(seed)));
       }
-      withinBounds(outcome.estimate(), "seed " + seed);
+      withinBounds(outcome.estimate(), request(seed));
     }
   }
 
@@ -87,7 +88,7 @@ class BedsCloseTest {
         Account from = accounts.get(i);
         Account to = accounts.get(i + 1);
         assertThat(entry(from.gave(), to.process()))
-            .as("seed %s", SEED + plan)
+            .as(request(SEED + plan))
             .isEqualTo(entry(to.received(), from.process()));
       }
     }
@@ -100,7 +101,7 @@ class BedsCloseTest {
   @Test
   void noBedCreatesWhatItDoesNotReceive() {
     for (int plan = 0; plan < PLANS; plan++) {
-      String seed = "seed " + (SEED + plan);
+      String seed = request(SEED + plan);
       WetlandOutcome<CropGrowth> outcome = run(SEED + plan);
       for (Account account : outcome.accounts()) {
         for (Account.Entry entry : account.gave()) {
@@ -133,7 +134,7 @@ class BedsCloseTest {
   @Test
   void everyFigureIsFiniteAndWithinItsBounds() {
     for (int plan = 0; plan < PLANS; plan++) {
-      String seed = "seed " + (SEED + plan);
+      String seed = request(SEED + plan);
       WetlandOutcome<CropGrowth> outcome = run(SEED + plan);
       withinBounds(outcome.estimate(), seed);
       for (int month = 0; month < Months.COUNT; month++) {
@@ -175,7 +176,7 @@ class BedsCloseTest {
     for (int plan = 0; plan < PLANS; plan++) {
       WetlandModel.Inputs<CropGrowth> inputs = new RandomBeds(SEED + plan).inputs();
       assertThat(WetlandModel.working(inputs, BedFixture.CENTRAL))
-          .as("seed %s", SEED + plan)
+          .as(request(SEED + plan))
           .isNotEmpty();
     }
   }
@@ -201,6 +202,11 @@ class BedsCloseTest {
 
   private static org.assertj.core.data.Offset<Double> within() {
     return org.assertj.core.data.Offset.offset(1e-9);
+  }
+
+  /** A random plan as it can be sent to the service. */
+  private static String request(long seed) {
+    return ReadyRequest.of(seed, new RandomBeds(seed).inputs());
   }
 
   private static WetlandOutcome<CropGrowth> run(long seed) {

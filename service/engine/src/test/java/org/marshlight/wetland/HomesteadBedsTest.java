@@ -135,6 +135,47 @@ class HomesteadBedsTest {
         .isGreaterThan(2 * inflow.monthly().get(month).potassiumKg());
   }
 
+  /** FAO 29: below 450 mg/L no restriction, above 2000 a severe one. */
+  @Test
+  void saltGrowsStrongerInDryMonthsAndIsHeldToTheLimitOfIrrigation() {
+    WetlandEstimate estimate =
+        BedFixture.run(
+                BedFixture.dry(), BedFixture.septic(1.1), BedFixture.gravel(60, CATTAIL, 0.33))
+            .estimate();
+    List<Double> salt = estimate.monthly().effluentDissolvedSolidsMgL();
+    int january = 0;
+    int july = 6;
+    double comes = 500 + BedFixture.CENTRAL.bind(WetlandCoefficients.class).suppliedMinerals();
+    assertThat(salt.get(january))
+        .isCloseTo(
+            comes * estimate.monthly().concentrationFactor().get(january), within(1e-6 * comes));
+    assertThat(salt.get(july)).isGreaterThan(2000);
+    assertThat(estimate.monthly().effluentConductivityDSM().get(july)).isGreaterThan(3);
+    assertThat(estimate.fitness().parameters())
+        .filteredOn(parameter -> parameter.parameter().equals("dissolved-solids"))
+        .singleElement()
+        .satisfies(
+            parameter -> {
+              assertThat(parameter.monthly().get(january)).isEqualTo(UseAnswer.WITH_CARE);
+              assertThat(parameter.monthly().get(july)).isEqualTo(UseAnswer.UNFIT);
+            });
+  }
+
+  /** What the supply brings leaves with the water over the year, whatever gathers in between. */
+  @Test
+  void noSaltIsLostInTheBeds() {
+    WaterStream inflow = BedFixture.septic(0.25);
+    WetlandOutcome<CropGrowth> outcome =
+        BedFixture.run(BedFixture.dry(), inflow, BedFixture.gravel(60, CATTAIL, 0.33));
+    double supplied = BedFixture.CENTRAL.bind(WetlandCoefficients.class).suppliedMinerals();
+    double left = 0;
+    for (int month = 0; month < Months.COUNT; month++) {
+      Double strength = outcome.estimate().monthly().effluentDissolvedSolidsMgL().get(month);
+      left += strength == null ? 0 : strength * outcome.outflow().volumeM3(month);
+    }
+    assertThat(left).isCloseTo((500 + supplied) * inflow.annualVolumeM3(), within(1e-6 * left));
+  }
+
   @Test
   void aBedWithoutInflowHasNoFiguresButNoFaultEither() {
     WetlandOutcome<CropGrowth> outcome =
@@ -222,15 +263,94 @@ class HomesteadBedsTest {
   }
 
   @Test
-  void theValveDivertsWhenAskedTo() {
-    BedDesign small = BedFixture.gravel(6, CATTAIL, 0.33);
-    DiversionDesign clogging = new DiversionDesign(null, null, true, null);
-    DiversionDesign limit = new DiversionDesign(null, null, null, true);
+  void theValveDivertsInNamedMonths() {
+    DiversionDesign named = new DiversionDesign(List.of(3, 11), null, null, null);
+    assertThat(divertedMonths(named, BedFixture.gravel(60, CATTAIL, 0.33))).containsExactly(3, 11);
+  }
+
+  @Test
+  void theValveDivertsInFrost() {
     DiversionDesign frost = new DiversionDesign(null, true, null, null);
-    assertThat(divertedMonths(clogging, small)).hasSize(12);
-    assertThat(divertedMonths(limit, small)).hasSize(12);
-    assertThat(divertedMonths(frost, small)).containsExactly(1, 2, 12);
+    assertThat(divertedMonths(frost, BedFixture.gravel(60, CATTAIL, 0.33)))
+        .containsExactly(1, 2, 12);
+  }
+
+  @Test
+  void theValveDivertsWhenABedIsOverloadedOrWouldFlood() {
+    DiversionDesign clogging = new DiversionDesign(null, null, true, null);
+    assertThat(divertedMonths(clogging, BedFixture.gravel(6, CATTAIL, 0.33))).hasSize(12);
     assertThat(divertedMonths(clogging, BedFixture.gravel(60, CATTAIL, 0.33))).isEmpty();
+    BedDesign narrow =
+        new BedDesign(
+            BedKind.HORIZONTAL_SUBSURFACE,
+            60.0,
+            0.4,
+            150.0,
+            "coarse-sand",
+            CATTAIL,
+            0.33,
+            null,
+            0.0,
+            1.0,
+            null);
+    assertThat(divertedMonths(clogging, narrow)).hasSize(12);
+  }
+
+  @Test
+  void theValveDivertsOnlyTheMonthsThatBreakALimit() {
+    DiversionDesign limit = new DiversionDesign(null, null, null, true);
+    BedDesign bed = BedFixture.gravel(60, CATTAIL, 0.33);
+    List<UseAnswer> open =
+        BedFixture.run(BedFixture.hill(), BedFixture.septic(0.6), bed)
+            .estimate()
+            .fitness()
+            .monthly();
+    List<Integer> over = new ArrayList<>();
+    for (int month = 0; month < Months.COUNT; month++) {
+      if (open.get(month) == UseAnswer.UNFIT) {
+        over.add(month + 1);
+      }
+    }
+    assertThat(over).isNotEmpty().hasSizeLessThan(12);
+    WetlandEstimate valved =
+        WetlandModel.run(
+                BedFixture.inputs(BedFixture.hill(), BedFixture.septic(0.6), limit, bed),
+                BedFixture.CENTRAL)
+            .estimate();
+    assertThat(valved.diversion().months()).containsAll(over);
+    assertThat(valved.fitness().year()).isNotEqualTo(UseAnswer.UNFIT);
+    double diverted =
+        valved.diversion().months().stream().mapToDouble(m -> 0.6 * Months.days(m - 1)).sum();
+    assertThat(valved.diversion().waterM3()).isCloseTo(diverted, within(1e-9));
+  }
+
+  /** Salts have no sink: what the air takes of the water leaves them behind, to the last gram. */
+  @Test
+  void saltsGrowStrongerWhereTheAirTakesTheWater() {
+    WetlandEstimate dry =
+        BedFixture.run(
+                BedFixture.dry(), BedFixture.septic(0.6), BedFixture.gravel(40, CATTAIL, 0.33))
+            .estimate();
+    WetlandEstimate.UseVerdict salinity = verdict(dry, "chloride");
+    double leaves = 0;
+    for (int month = 0; month < Months.COUNT; month++) {
+      Double value = salinity.values().get(month);
+      leaves += value == null ? 0 : value * dry.monthly().outflowM3().get(month);
+    }
+    assertThat(leaves).isCloseTo(68.6 * 0.6 * 365, within(1e-4));
+    assertThat(salinity.monthly()).contains(UseAnswer.UNFIT);
+    double factor = salinity.values().get(9) / 68.6;
+    assertThat(verdict(dry, "sodium").values().get(9))
+        .isCloseTo(3 * Math.sqrt(factor), within(1e-9));
+    assertThat(verdict(dry, "boron").values().get(9)).isCloseTo(0.84 * factor, within(1e-9));
+    assertThat(verdict(usual(), "chloride").monthly()).doesNotContain(UseAnswer.UNFIT);
+  }
+
+  private static WetlandEstimate.UseVerdict verdict(WetlandEstimate estimate, String parameter) {
+    return estimate.fitness().parameters().stream()
+        .filter(verdict -> verdict.parameter().equals(parameter))
+        .findFirst()
+        .orElseThrow();
   }
 
   private static List<Integer> divertedMonths(DiversionDesign diversion, BedDesign bed) {

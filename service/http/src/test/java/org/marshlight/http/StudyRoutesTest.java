@@ -207,4 +207,42 @@ class StudyRoutesTest {
     }
     assertThat(Service.post(UNCERTAINTY, study(",\"draws\":16")).statusCode()).isEqualTo(200);
   }
+
+  @Test
+  void aBreakEvenStudyIsStreamedLeverByLever() throws Exception {
+    String body = study(",\"component\":\"glass\",\"levers\":[\"feed\",\"glass\"]");
+    Response response = lines("/v1/studies/break-even", body);
+    assertThat(response.statusCode()).as(response.asString()).isEqualTo(200);
+    Service.cautioned(response);
+    String[] lines = response.asString().split("\n");
+    assertThat(Service.JSON.readTree(lines[0]).path("cautions")).isNotEmpty();
+    assertThat(Service.JSON.readTree(lines[1]).path("of").asInt()).isEqualTo(2);
+    JsonNode answer = Service.JSON.readTree(lines[lines.length - 1]);
+    assertThat(answer.at("/study/now/component").asText()).isEqualTo("glass");
+    assertThat(answer.at("/study/changes")).hasSize(2);
+    assertThat(answer).isEqualTo(Service.json(Service.post("/v1/studies/break-even", body)));
+  }
+
+  @Test
+  void aBuildOrderComesWithTheCautionsOfItsPlan() {
+    Response response = Service.post("/v1/studies/build-order", study(""));
+    assertThat(response.statusCode()).as(response.asString()).isEqualTo(200);
+    Service.cautioned(response);
+    JsonNode answer = Service.json(response);
+    assertThat(answer.at("/study/phases/0/step").asText()).isEqualTo("tank");
+    assertThat(answer.path("cautions")).isNotEmpty();
+  }
+
+  @Test
+  void aBreakEvenStudyWithoutItsPartIsRefusedByField() {
+    JsonNode problem =
+        Service.refused(Service.post("/v1/studies/break-even", study("")), 400, "wrong-fields");
+    assertThat(problem.at("/errors/0/pointer").asText()).isEqualTo("/component");
+    JsonNode unknown =
+        Service.refused(
+            Service.post("/v1/studies/break-even", study(",\"component\":\"glas\"")),
+            400,
+            "wrong-fields");
+    assertThat(unknown.at("/errors/0/pointer").asText()).isEqualTo("/component");
+  }
 }

@@ -22,8 +22,7 @@ final class DocumentHead {
                     + " permit; local codes and licensed practice decide. Fields that are null are"
                     + " taken as absent. Units are UCUM codes under x-unit; {unit} means that the"
                     + " unit stands in the field `unit` beside the number.")
-            .contact(OASFactory.createContact().name("The makers of Marshlight"))
-            .license(OASFactory.createLicense().name("Apache-2.0").identifier("Apache-2.0")));
+            .contact(OASFactory.createContact().name("The makers of Marshlight")));
     document.setServers(List.of(OASFactory.createServer().url("/").description("This service")));
     document.setSecurity(List.of());
     document.setTags(

@@ -10,7 +10,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.marshlight.http.words.Texts;
 
-/** Every field of a plan is asked in words of the page's own, with a hint where to find its value. */
+/**
+ * Every field of a plan is asked in words of the page's own, with a hint where to find its value.
+ */
 class FormWordsTest {
 
   private static final Texts TEXTS = Texts.in(Locale.ENGLISH);

@@ -1,0 +1,129 @@
+package org.marshlight.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.marshlight.contract.Fault;
+import org.marshlight.contract.Faults;
+import org.marshlight.contract.RecordShape;
+import org.marshlight.decision.BreakEvenStudy;
+import org.marshlight.decision.BreakEvenStudy.Change;
+import org.marshlight.decision.BreakEvenStudy.Outcome;
+import org.marshlight.decision.Lever;
+import org.marshlight.decision.Verdict;
+import org.marshlight.decision.Verdict.Component;
+import org.marshlight.decision.Verdict.Worth;
+import org.marshlight.digester.GasDesign;
+import org.marshlight.loop.Plan;
+
+class BreakEvenTest {
+
+  private static final double PRESSURE_KPA = 1.5;
+
+  /** The homestead with a store whose pressure is stated. */
+  private static Plan safe(Map<String, Double> coefficients) {
+    Plan plan = StudyFixture.plan(coefficients);
+    GasDesign gas = RecordShape.changed(plan.gas(), "pressureKPa", PRESSURE_KPA);
+    return RecordShape.changed(plan, "gas", gas);
+  }
+
+  private static Plan wanting(double usefulKWh) {
+    return safe(Map.of("decision.gas-yes", usefulKWh));
+  }
+
+  private static BreakEvenStudy study(Plan plan, Lever... levers) {
+    return StudyFixture.run(
+            new BreakEvenRequest(plan, Component.GAS_CAPTURE, null, List.of(levers)), 2)
+        .study();
+  }
+
+  private static Change change(Plan plan, Lever lever) {
+    return study(plan, lever).changes().get(0);
+  }
+
+  private static double useful() {
+    return study(safe(Map.of()), Lever.FEED).now().difference().usefulEnergyKWh();
+  }
+
+  @Test
+  void aVerdictThatIsYesNeedsNoChange() {
+    Change change = change(wanting(useful() / 2), Lever.FEED);
+    assertThat(change.outcome()).isEqualTo(Outcome.ALREADY);
+    assertThat(change.runs()).isZero();
+  }
+
+  /** At the change that was found the verdict is yes, and a little short of it it is not. */
+  @Test
+  void whatIsFoundIsWhereTheVerdictTurns() {
+    Plan plan = wanting(1.5 * useful());
+    Change change = change(plan, Lever.FEED);
+    assertThat(change.outcome()).isEqualTo(Outcome.FOUND);
+    assertThat(change.needed()).isGreaterThan(change.now());
+    assertThat(answer(plan, change.needed())).isEqualTo(Worth.YES);
+    assertThat(answer(plan, 0.99 * change.needed())).isNotEqualTo(Worth.YES);
+  }
+
+  private static Worth answer(Plan plan, double feedKg) {
+    var feed = RecordShape.changed(plan.feeds().get(0), "freshKgPerDay", feedKg);
+    return BaseRun.of(RecordShape.changed(plan, "feeds", List.of(feed)))
+        .outcome()
+        .verdicts()
+        .stream()
+        .filter(verdict -> verdict.component() == Component.GAS_CAPTURE)
+        .map(Verdict::answer)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void aHazardThatIsLeftOpenHoldsTheYesBackAndIsNamed() {
+    Plan open = StudyFixture.plan(Map.of("decision.gas-yes", useful() / 2));
+    Change change = change(open, Lever.FEED);
+    assertThat(change.outcome()).isEqualTo(Outcome.HELD_BACK);
+    assertThat(change.needed()).isEqualTo(change.now());
+    assertThat(change.reason().text()).contains("pressure of the gas store is not stated");
+  }
+
+  @Test
+  void whatNoAmountTurnsTellsTheBestThatWasReached() {
+    Change change = change(wanting(900_000), Lever.INSULATION);
+    assertThat(change.outcome()).isEqualTo(Outcome.NONE);
+    assertThat(change.needed()).isNull();
+    assertThat(change.bestAboveYes()).isNegative();
+    assertThat(change.reason().text()).contains("yes begins at 900000 kWh a year");
+  }
+
+  @Test
+  void aPlanWithoutCostsHasNoPriceToMove() {
+    assertThat(change(wanting(900_000), Lever.PRICE).outcome()).isEqualTo(Outcome.NO_LEVER);
+  }
+
+  @Test
+  void oneThreadAndTwoGiveTheSame() {
+    BreakEvenRequest request =
+        new BreakEvenRequest(wanting(1.5 * useful()), Component.GAS_CAPTURE, null, null);
+    assertThat(StudyFixture.run(request, 2)).isEqualTo(StudyFixture.run(request, 1));
+  }
+
+  @Test
+  void whatMakesNoSenseIsRefusedByItsField() {
+    assertRefused(new BreakEvenRequest(safe(Map.of()), Component.BED, null, null), "/bed");
+    assertRefused(new BreakEvenRequest(safe(Map.of()), Component.BED, "reed", null), "/bed");
+    assertRefused(new BreakEvenRequest(safe(Map.of()), Component.GLASS, "reed", null), "/bed");
+    assertRefused(
+        new BreakEvenRequest(
+            safe(Map.of()), Component.GLASS, null, List.of(Lever.FEED, Lever.FEED)),
+        "/levers/1");
+  }
+
+  private static void assertRefused(BreakEvenRequest request, String pointer) {
+    assertThatThrownBy(request::prepare)
+        .isInstanceOfSatisfying(
+            Faults.class,
+            faults ->
+                assertThat(faults.list()).extracting(Fault::pointer).containsExactly(pointer));
+  }
+}
