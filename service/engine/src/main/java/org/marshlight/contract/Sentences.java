@@ -9,7 +9,9 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.concurrent.ConcurrentHashMap;
 import org.apache.commons.text.StringSubstitutor;
@@ -23,7 +25,7 @@ public final class Sentences {
 
   private static final MathContext THREE_DIGITS = new MathContext(3);
   private static final double EXACT_BELOW = 1e6;
-  private static final Map<String, Properties> BY_PACKAGE = new ConcurrentHashMap<>();
+  private static final Map<String, Properties> BY_PLACE = new ConcurrentHashMap<>();
 
   private Sentences() {}
 
@@ -37,6 +39,27 @@ public final class Sentences {
     if (template == null) {
       throw new IllegalArgumentException("no sentence for " + code);
     }
+    return filled(template, params);
+  }
+
+  /**
+   * The text of a code in another language, from the package's {@code sentences_<language>}; empty
+   * if that has none or lacks a parameter that it names.
+   *
+   * @param language the language
+   */
+  public static Optional<String> translated(
+      String code, Map<String, Object> params, Locale language) {
+    String place = code.substring(0, code.indexOf('.')) + "/sentences_" + language;
+    String template = BY_PLACE.computeIfAbsent(place, Sentences::find).getProperty(code);
+    try {
+      return Optional.ofNullable(template).map(text -> filled(text, params));
+    } catch (IllegalArgumentException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static String filled(String template, Map<String, Object> params) {
     Map<String, String> printed = new LinkedHashMap<>();
     params.forEach((name, value) -> printed.put(name, printed(value)));
     return new StringSubstitutor(printed, "{", "}")
@@ -67,15 +90,20 @@ public final class Sentences {
   }
 
   private static Properties properties(String packageName) {
-    return BY_PACKAGE.computeIfAbsent(packageName, Sentences::load);
+    Properties properties = BY_PLACE.computeIfAbsent(packageName + "/sentences", Sentences::find);
+    if (properties.isEmpty()) {
+      throw new IllegalArgumentException("no sentences of " + packageName);
+    }
+    return properties;
   }
 
-  private static Properties load(String packageName) {
-    String path = "/org/marshlight/" + packageName + "/sentences.properties";
+  /** The sentences at a place; none if there is nothing. */
+  private static Properties find(String place) {
     Properties properties = new Properties();
-    try (InputStream stream = Sentences.class.getResourceAsStream(path)) {
+    try (InputStream stream =
+        Sentences.class.getResourceAsStream("/org/marshlight/" + place + ".properties")) {
       if (stream == null) {
-        throw new IllegalArgumentException("no sentences at " + path);
+        return properties;
       }
       Reader reader = new InputStreamReader(stream, StandardCharsets.UTF_8);
       properties.load(reader);

@@ -22,14 +22,15 @@ class PagesTest {
   private static final String FORM = "application/x-www-form-urlencoded; charset=utf-8";
 
   @Test
-  void theFirstPageOffersThePlanToTry() {
+  void theFirstPageShowsThePlanItsDangersAndItsAnswer() {
     String page = Service.asking().get("/").asString();
     assertThat(page)
-        .contains("<form method=\"post\" action=\"/report\">")
-        .contains("&quot;name&quot;: &quot;Invented demo: hill smallholding")
+        .contains("<form id=\"plan-form\" method=\"post\" action=\"/report\"")
+        .contains("value=\"Invented demo: hill smallholding, four people, goats and hens\"")
         .contains("href=\"/v1/climates\"", "href=\"/q/openapi\"", "href=\"/problems\"")
         .contains("local codes and licensed practice decide");
-    assertThat(page.indexOf("What can hurt?")).isBetween(0, page.indexOf("<form"));
+    assertInOrder(
+        page, "What can kill?", "What comes of it, in short?", "How warm?", "Worth building?");
   }
 
   @Test
@@ -38,16 +39,50 @@ class PagesTest {
     assertThat(response.statusCode()).as(response.asString()).isEqualTo(200);
     assertThat(response.contentType()).isEqualTo("text/html; charset=utf-8");
     String page = response.asString();
-    int cautions = page.indexOf("What can hurt?");
-    int verdicts = page.indexOf("Worth building?");
-    assertThat(cautions).isPositive().isLessThan(verdicts);
-    assertThat(page)
-        .contains("<h1>Invented demo: hill smallholding, four people, goats and hens</h1>")
-        .contains("How warm? How much gas?", "What was taken as given?", "Does it add up?")
-        .contains("<th scope=\"col\">Dec</th>")
-        .contains("This report is no design")
-        .doesNotContain("<details");
+    assertInOrder(
+        page,
+        "<h1>Invented demo: hill smallholding, four people, goats and hens</h1>",
+        "What can kill?",
+        "Worth building?",
+        "What does it come to in money?",
+        "Does it warm the climate?",
+        "What falls in which month?",
+        "What will a permit officer ask?",
+        "What was planned?",
+        "What does this not know?",
+        "What was taken as given?",
+        "Who says so?",
+        "This report is no design");
+    assertThat(page).contains("<th scope=\"col\">Dec</th>").doesNotContain("<details");
     Service.cautioned(response);
+  }
+
+  @Test
+  void theReportIsToldInTheUnitsAskedForButJsonIsAlwaysSi() {
+    String plan = Service.contractPlan();
+    String path = "/v1/estimates/loop?units=us-customary";
+    assertThat(estimate(path, "text/html", plan).asString()).contains("\u00a0\u00b0F", " gal");
+    assertThat(estimate(path, "text/csv", plan).asString())
+        .contains("digester.annual.meanLiquorTemperatureC,,", "[degF]");
+    Service.refused(estimate(path, "application/json", plan), 400, "bad-request");
+    Service.refused(
+        estimate("/v1/estimates/loop?units=cubits", "text/html", plan), 400, "bad-request");
+  }
+
+  @Test
+  void aLanguageWithoutATranslationReadsEnglishMarkedAsSuch() {
+    Response response = Service.asking().header("Accept-Language", "nb, en;q=0.5").get("/");
+    assertThat(response.asString()).contains("<html lang=\"en\">", "What can kill?");
+    assertThat(response.header("Vary")).contains("Accept-Language");
+  }
+
+  @Test
+  void whatATranslationLacksIsSaidInEnglish() {
+    Response response = Service.asking().header("Accept-Language", "eo").get("/");
+    assertThat(response.asString())
+        .contains("<html lang=\"eo\">", "Kio povas mortigi?", "fajro kaj eksplodo")
+        .contains("<span lang=\"en\">Gas from a tank burns and explodes")
+        .contains("<span lang=\"en\">infection</span>");
   }
 
   @Test
@@ -94,11 +129,29 @@ class PagesTest {
         MessageDigest.getInstance("SHA-256")
             .digest(style.group(1).getBytes(StandardCharsets.UTF_8));
     assertThat(response.header("Content-Security-Policy"))
-        .contains("style-src 'sha256-" + Base64.getEncoder().encodeToString(digest) + "'");
+        .contains("'sha256-" + Base64.getEncoder().encodeToString(digest) + "'")
+        .doesNotContain("unsafe");
     assertThat(response.asString())
         .doesNotContain("http://")
         .doesNotContain("https://")
-        .doesNotContain("<script");
+        .doesNotContainPattern("<script(?! type=\"(module\" src=\"/page/|application/json\" id=))");
+  }
+
+  private static void assertInOrder(String page, String... texts) {
+    int at = 0;
+    for (String text : texts) {
+      int found = page.indexOf(text, at);
+      assertThat(found).as(text).isNotNegative();
+      at = found;
+    }
+  }
+
+  private static Response estimate(String path, String accept, String plan) {
+    return Service.asking()
+        .contentType("application/json")
+        .header("Accept", accept)
+        .body(plan)
+        .post(path);
   }
 
   private static Response form(String plan) {

@@ -14,11 +14,11 @@ import org.marshlight.loop.Stage;
 public class Estimates {
 
   private final Admission admission;
-  private final PlanInHand planInHand;
+  private final Reader reader;
 
-  public Estimates(Admission admission, PlanInHand planInHand) {
+  public Estimates(Admission admission, Reader reader) {
     this.admission = admission;
-    this.planInHand = planInHand;
+    this.reader = reader;
   }
 
   /**
@@ -30,10 +30,11 @@ public class Estimates {
    */
   public Answer<PlanEstimate> of(Stage stage, byte[] body, String working) {
     boolean steps = Flag.of("working", working, false);
+    reader.units();
     return admission.admit(
         () -> {
           PlanDocument document = PlanDocument.read(body);
-          planInHand.take(document.plan());
+          reader.take(document.plan());
           return Marshlight.estimate(
               new Marshlight.Request(document.plan(), stage, steps, document.sha256()));
         });

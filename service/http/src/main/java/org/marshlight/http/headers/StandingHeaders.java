@@ -7,6 +7,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import jakarta.ws.rs.container.ContainerResponseContext;
 import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,8 +28,18 @@ import org.marshlight.safety.CautionBook;
 @ApplicationScoped
 public class StandingHeaders {
 
+  private static final String VARIES_WITH_READER =
+      HttpHeaders.ACCEPT + ", " + HttpHeaders.ACCEPT_LANGUAGE;
+
   /** Ids of the cautions that go with a response, separated by commas. */
   public static final String CAUTIONS = "Cautions";
+
+  /** What a browser may do with a response. */
+  public static final String POLICY = "Content-Security-Policy";
+
+  /** The same for the one page that has scripts: its own and no others. */
+  public static final String WITH_SCRIPTS =
+      policy("style-src 'self' " + Style.POLICY_SOURCE + "; script-src 'self'; connect-src 'self'");
 
   /** The headers of a response that says nothing else of its cautions. */
   public static final Map<String, String> GENERAL = general();
@@ -42,7 +53,10 @@ public class StandingHeaders {
   public void nameCautions(ContainerResponseContext response) {
     if (response.getEntity() instanceof Answer<?> answer) {
       response.getHeaders().putSingle(CAUTIONS, ids(answer.cautions()));
-      response.getHeaders().putSingle(HttpHeaders.VARY, HttpHeaders.ACCEPT);
+      boolean read = MediaType.TEXT_HTML_TYPE.isCompatible(response.getMediaType());
+      response
+          .getHeaders()
+          .putSingle(HttpHeaders.VARY, read ? VARIES_WITH_READER : HttpHeaders.ACCEPT);
     }
   }
 
@@ -61,6 +75,12 @@ public class StandingHeaders {
     context.next();
   }
 
+  private static String policy(String sources) {
+    return "default-src 'none'; "
+        + sources
+        + "; img-src data:; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+  }
+
   /** What the header says of some cautions. */
   public static String ids(List<Caution> cautions) {
     return cautions.stream().map(Caution::id).collect(Collectors.joining(", "));
@@ -71,11 +91,7 @@ public class StandingHeaders {
     headers.put(CAUTIONS, ids(CautionBook.standard().general()));
     headers.put(HttpHeaders.LINK, "</v1/cautions>; rel=\"help\"");
     headers.put(HttpHeaders.CACHE_CONTROL, "no-store");
-    headers.put(
-        "Content-Security-Policy",
-        "default-src 'none'; style-src "
-            + Style.POLICY_SOURCE
-            + "; img-src data:; form-action 'self'; base-uri 'none'; frame-ancestors 'none'");
+    headers.put(POLICY, policy("style-src " + Style.POLICY_SOURCE));
     headers.put("X-Content-Type-Options", "nosniff");
     headers.put("Referrer-Policy", "no-referrer");
     return Collections.unmodifiableMap(headers);

@@ -5,30 +5,58 @@ import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
-import org.marshlight.Meta;
 import org.marshlight.http.catalogues.Catalogue;
-import org.marshlight.http.contract.Sample;
+import org.marshlight.http.estimates.Reader;
+import org.marshlight.http.form.FormBuilder;
+import org.marshlight.http.form.Leg;
+import org.marshlight.http.headers.StandingHeaders;
 import org.marshlight.http.problems.ProblemKind;
+import org.marshlight.http.report.Report;
+import org.marshlight.http.report.ReportBuilder;
+import org.marshlight.http.words.Texts;
+import org.marshlight.http.words.UnitBook;
 import org.marshlight.safety.Caution;
 import org.marshlight.safety.CautionBook;
 
-/** The pages for people: what this is with a sample to try, and what each problem means. */
+/** The pages for people: the planner's page with a first plan answered, and the problems. */
 @Path("/")
 @Produces(MediaType.TEXT_HTML)
 public class HomePage {
 
+  private final Reader reader;
+  private final DemoPlan demo;
+
+  public HomePage(Reader reader, DemoPlan demo) {
+    this.reader = reader;
+    this.demo = demo;
+  }
+
   @GET
   @Operation(hidden = true)
-  public TemplateInstance home() {
-    return Templates.home(
-        CautionBook.standard().general(),
-        Sample.all().get(0).body(),
-        Catalogue.all(),
-        Meta.VERSION,
-        Style.SHEET);
+  public Response home() {
+    Texts texts = reader.texts();
+    Report report = ReportBuilder.of(demo.answer(), demo.plan(), reader.units(), texts);
+    TemplateInstance page =
+        Templates.home(
+            report,
+            FormBuilder.legs(texts, demo.json()),
+            texts,
+            demo.text(),
+            Catalogue.all(),
+            DataBlock.of(demo.json()),
+            DataBlock.of(PageTexts.of(texts)),
+            DataBlock.of(UnitBook.forScripts()),
+            PageTexts.headlines(),
+            Style.SHEET);
+    return Response.ok(page)
+        .header(StandingHeaders.POLICY, StandingHeaders.WITH_SCRIPTS)
+        .header(HttpHeaders.VARY, HttpHeaders.ACCEPT_LANGUAGE)
+        .build();
   }
 
   @GET
@@ -36,7 +64,10 @@ public class HomePage {
   @Operation(hidden = true)
   public TemplateInstance problems() {
     return Templates.problems(
-        CautionBook.standard().general(), List.of(ProblemKind.values()), Style.SHEET);
+        CautionBook.standard().general(),
+        List.of(ProblemKind.values()),
+        reader.texts(),
+        Style.SHEET);
   }
 
   @CheckedTemplate(basePath = "")
@@ -45,13 +76,18 @@ public class HomePage {
     private Templates() {}
 
     static native TemplateInstance home(
-        List<Caution> cautions,
+        Report report,
+        List<Leg> legs,
+        Texts t,
         String sample,
         List<Catalogue> catalogues,
-        String version,
+        String demo,
+        String says,
+        String units,
+        List<PageTexts.Headline> headlines,
         String style);
 
     static native TemplateInstance problems(
-        List<Caution> cautions, List<ProblemKind> kinds, String style);
+        List<Caution> cautions, List<ProblemKind> kinds, Texts t, String style);
   }
 }

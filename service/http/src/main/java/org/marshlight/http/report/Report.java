@@ -1,55 +1,62 @@
 package org.marshlight.http.report;
 
+import io.quarkus.qute.RawString;
 import java.util.List;
-import org.marshlight.contract.Assumption;
-import org.marshlight.contract.Notice;
-import org.marshlight.evidence.Source;
-import org.marshlight.safety.Caution;
+import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * What a report shows, in words.
  *
  * @param name name of the plan
- * @param cautions what can hurt, shown first
+ * @param units wire name of the system of units
+ * @param dangers cautions of the gravest kind, shown first and whole
+ * @param cautions the other cautions
+ * @param shortly the few figures that tell most
  * @param verdicts whether each part is worth building
- * @param headline figures over the year, stage by stage
- * @param sections every figure
+ * @param parts parts in the order of the flow
  * @param notices remarks
- * @param assumptions what was taken as given
- * @param sources the sources that the assumptions name
+ * @param annexes plan, assumptions, sources and further figures
  * @param version version of the engine
  * @param planSha256 hash of the plan as sent
  */
-record Report(
+public record Report(
     String name,
-    List<Caution> cautions,
-    List<Card> verdicts,
-    List<Block> headline,
-    List<Section> sections,
-    List<Notice> notices,
-    List<Given> assumptions,
-    List<Source> sources,
+    String units,
+    List<Told> dangers,
+    List<Told> cautions,
+    List<Block.Figure> shortly,
+    List<WorthPart.Card> verdicts,
+    List<Part> parts,
+    List<RawString> notices,
+    List<Part> annexes,
     String version,
     String planSha256) {
 
-  /** The verdict on one part. */
-  record Card(String component, String answer, List<String> reasons, List<String> conditions) {}
+  /** Whether it is told in US customary units, which the engine's sentences are not. */
+  public boolean customary() {
+    return !units.equals("si");
+  }
 
-  /** A part of the report under its own question. */
-  record Section(String heading, List<Block> blocks) {}
+  /** What titles and endings name. */
+  public Map<String, String> stamp() {
+    return Map.of("name", name, "version", version);
+  }
 
-  /** Figures that belong together. */
-  record Block(String heading, List<Figure> figures, List<MonthRow> months, Grid grid) {}
+  /** The part of that id; null if the plan has none. */
+  public Part part(String id) {
+    return Stream.concat(parts.stream(), annexes.stream())
+        .filter(part -> part.id().equals(id))
+        .findFirst()
+        .orElse(null);
+  }
 
-  /** One figure. */
-  record Figure(String label, String value, String unit) {}
-
-  /** One figure for each month. */
-  record MonthRow(String label, String unit, List<String> values) {}
-
-  /** A table of like things; null columns and rows are never shown. */
-  record Grid(List<String> columns, List<List<String>> rows) {}
-
-  /** An assumption with its number in words. */
-  record Given(Assumption assumption, String value) {}
+  /**
+   * A caution.
+   *
+   * @param severity how grave it is
+   * @param hazard what it warns of
+   * @param text what it says
+   */
+  public record Told(String severity, RawString hazard, RawString text) {}
 }

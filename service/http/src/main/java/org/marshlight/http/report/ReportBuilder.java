@@ -1,113 +1,153 @@
 package org.marshlight.http.report;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeSet;
 import org.marshlight.Answer;
-import org.marshlight.contract.Assumption;
-import org.marshlight.contract.RecordShape;
 import org.marshlight.contract.WireName;
 import org.marshlight.decision.PlanEstimate;
-import org.marshlight.decision.Reason;
-import org.marshlight.decision.Verdict;
-import org.marshlight.evidence.Source;
-import org.marshlight.evidence.SourceList;
-import org.marshlight.http.report.Report.Block;
-import org.marshlight.http.report.Report.Section;
+import org.marshlight.http.report.Block.Figure;
+import org.marshlight.http.words.Texts;
+import org.marshlight.http.words.UnitSystem;
+import org.marshlight.http.words.Words;
 import org.marshlight.loop.Plan;
+import org.marshlight.safety.Caution;
 
 /** Puts an answer and its plan into the words of a report. */
-final class ReportBuilder {
-
-  private static final String VERDICTS = "verdicts";
-  private static final String YEARLY = "annual";
-
-  private static final Map<String, String> QUESTIONS =
-      Map.of(
-          "digester", "How warm? How much gas?",
-          "wetland", "How clean does the water get?",
-          "crop", "What do the beds grow?",
-          "ethanol", "How much fuel, and at what heat?",
-          "compost", "What returns to the land?",
-          "balances", "Does it add up?",
-          "flows", "What goes where?",
-          "closure", "How closed is the loop?",
-          "working", "How was it worked out?");
+public final class ReportBuilder {
 
   private ReportBuilder() {}
 
-  static Report of(Answer<?> answer, Plan plan) {
-    PlanEstimate estimate = (PlanEstimate) answer.estimate();
-    List<Section> sections = new ArrayList<>();
-    List<Block> headline = new ArrayList<>();
-    parts(estimate)
-        .forEach(
-            (name, part) -> {
-              headline.addAll(headline(name, part));
-              sections.add(section(question(name), part));
-            });
-    sections.add(section("What was planned?", plan));
-    sections.removeIf(section -> section.blocks().isEmpty());
+  /**
+   * The report of an answer.
+   *
+   * @param answer the answer
+   * @param plan the plan that it answers
+   * @param system system of units
+   * @param texts texts in the reader's language
+   */
+  public static Report of(Answer<PlanEstimate> answer, Plan plan, UnitSystem system, Texts texts) {
+    Sheet sheet = new Sheet(new Words(system), texts);
+    PlanEstimate estimate = answer.estimate();
+    List<Part> parts = parts(sheet, estimate, plan);
+    List<Part> annexes = new ArrayList<>();
+    annexes.add(PermitPart.of(sheet, estimate, plan));
+    annexes.add(PlanPart.of(sheet, plan));
+    annexes.add(Limits.of(sheet, estimate));
+    annexes.add(Assumed.of(sheet, answer.assumptions()));
+    annexes.add(Assumed.sources(sheet, answer.assumptions()));
+    if (estimate.working() != null) {
+      annexes.add(WorkingPart.of(sheet, estimate.working()));
+    }
+    annexes.add(Annex.of(sheet, estimate));
+    annexes.removeIf(Part::empty);
     return new Report(
-        plan.name() == null ? "A plan without a name" : plan.name(),
-        answer.cautions(),
-        estimate.verdicts() == null
-            ? List.of()
-            : estimate.verdicts().stream().map(ReportBuilder::card).toList(),
-        headline,
-        sections,
-        answer.notices(),
-        answer.assumptions().stream()
-            .map(a -> new Report.Given(a, Words.value(a.value())))
-            .toList(),
-        sources(answer.assumptions()),
+        plan.name() == null ? texts.plain("report.no-name") : plan.name(),
+        system.wireName(),
+        told(sheet, answer.cautions(), true),
+        told(sheet, answer.cautions(), false),
+        shortly(sheet, estimate),
+        WorthPart.cards(sheet, estimate.verdicts()),
+        parts,
+        answer.notices().stream().map(notice -> Sentence.of(sheet, notice)).toList(),
+        annexes,
         answer.meta().version(),
         answer.meta().planSha256());
   }
 
-  /** The parts of the estimate that the plan has, verdicts apart. */
-  private static Map<String, Object> parts(PlanEstimate estimate) {
-    Map<String, Object> parts = new LinkedHashMap<>();
-    for (RecordShape.Field field : RecordShape.of(PlanEstimate.class).fields()) {
-      Object part = field.of(estimate);
-      if (part != null && !field.name().equals(VERDICTS)) {
-        parts.put(field.name(), part);
-      }
+  private static List<Part> parts(Sheet sheet, PlanEstimate estimate, Plan plan) {
+    List<Part> parts = new ArrayList<>();
+    parts.add(SitePart.of(sheet, plan.site()));
+    if (estimate.digester() != null) {
+      parts.add(TankParts.load(sheet, estimate.digester()));
+      parts.add(TankParts.warmth(sheet, estimate.digester(), plan));
+      parts.add(TankParts.gas(sheet, estimate.digester(), plan));
     }
+    if (estimate.wetland() != null) {
+      parts.add(BedParts.water(sheet, estimate.wetland()));
+    }
+    if (estimate.crop() != null) {
+      parts.add(BedParts.crop(sheet, estimate.crop()));
+    }
+    if (estimate.ethanol() != null) {
+      parts.add(ReturnParts.alcohol(sheet, estimate.ethanol()));
+    }
+    if (estimate.compost() != null) {
+      parts.add(ReturnParts.compost(sheet, estimate.compost()));
+    }
+    if (estimate.flows() != null) {
+      parts.add(FlowsPart.of(sheet, estimate));
+      parts.add(FlowsPart.closure(sheet, estimate));
+      parts.add(FlowsPart.balances(sheet, estimate));
+    }
+    decided(sheet, estimate, parts);
+    parts.removeIf(Part::empty);
     return parts;
   }
 
-  private static List<Block> headline(String name, Object part) {
-    if (!(part instanceof Record stage)) {
-      return List.of();
+  private static void decided(Sheet sheet, PlanEstimate estimate, List<Part> parts) {
+    if (estimate.money() != null) {
+      parts.add(MoneyPart.of(sheet, estimate.money()));
     }
-    return RecordShape.of(stage.getClass())
-        .field(YEARLY)
-        .map(field -> Blocks.of(question(name), field.of(stage)))
-        .orElse(List.of());
+    if (estimate.energyReturn() != null) {
+      parts.add(ReturnedPart.returned(sheet, estimate.energyReturn()));
+    }
+    if (estimate.alternatives() != null) {
+      parts.add(ReturnedPart.instead(sheet, estimate.alternatives()));
+    }
+    if (estimate.greenhouseGas() != null) {
+      parts.add(WarmingPart.of(sheet, estimate.greenhouseGas()));
+    }
+    if (estimate.work() != null) {
+      parts.add(BuildingParts.work(sheet, estimate.work()));
+    }
+    if (estimate.calendar() != null) {
+      parts.add(BuildingParts.calendar(sheet, estimate.calendar()));
+    }
+    if (estimate.materials() != null) {
+      parts.add(BuildingParts.materials(sheet, estimate.materials()));
+    }
   }
 
-  private static Section section(String heading, Object part) {
-    return new Section(heading, Blocks.of(heading, part));
+  private static List<Figure> shortly(Sheet sheet, PlanEstimate estimate) {
+    List<Figure> figures = new ArrayList<>();
+    if (estimate.digester() != null) {
+      var year = estimate.digester().annual();
+      figures.add(sheet.figure("short.liquor", year.meanLiquorTemperatureC(), "Cel", "digester"));
+      figures.add(sheet.figure("short.gas", year.gasEnergyKWh(), "kW.h", "digester"));
+      if (year.cookingDemandMetFraction() != null) {
+        figures.add(
+            new Figure(
+                sheet.texts().plain("short.cooking"),
+                Words.digits(100 * year.cookingDemandMetFraction()),
+                "%"));
+      }
+    }
+    if (estimate.wetland() != null) {
+      figures.add(
+          sheet.figure(
+              "short.bod", estimate.wetland().annual().effluentBod5MgL(), "mg/L", "wetland"));
+    }
+    if (estimate.ethanol() != null) {
+      figures.add(
+          sheet.figure(
+              "short.alcohol", estimate.ethanol().annual().netEnergyKWh(), "kW.h", "ethanol"));
+    }
+    if (estimate.compost() != null) {
+      figures.add(
+          sheet.figure("short.nitrogen", estimate.compost().annual().nitrogenKg(), "kg", "crop"));
+    }
+    return figures;
   }
 
-  private static String question(String name) {
-    return QUESTIONS.getOrDefault(name, Words.spaced(name));
-  }
-
-  private static Report.Card card(Verdict verdict) {
-    return new Report.Card(
-        Words.spaced(WireName.of(verdict.component())),
-        WireName.of(verdict.answer()),
-        verdict.reasons().stream().map(Reason::text).toList(),
-        verdict.conditions().stream().map(Reason::text).toList());
-  }
-
-  private static List<Source> sources(List<Assumption> assumptions) {
-    TreeSet<String> ids = new TreeSet<>();
-    assumptions.forEach(assumption -> ids.add(assumption.source()));
-    return ids.stream().flatMap(id -> SourceList.standard().find(id).stream()).toList();
+  private static List<Report.Told> told(Sheet sheet, List<Caution> cautions, boolean dangers) {
+    return cautions.stream()
+        .filter(caution -> (caution.severity() == Caution.Severity.DANGER) == dangers)
+        .map(
+            caution ->
+                new Report.Told(
+                    sheet.texts().plain("severity." + WireName.of(caution.severity())),
+                    Sentence.hazard(sheet, caution),
+                    Sentence.text(sheet, caution)))
+        .toList();
   }
 }

@@ -7,6 +7,8 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.marshlight.Answer;
 import org.marshlight.http.estimates.AnswerForm;
+import org.marshlight.http.estimates.Reader;
+import org.marshlight.http.words.UnitSystem;
 
 /** Writes an answer as comma-separated values (RFC 4180). */
 @Provider
@@ -22,15 +24,23 @@ public class AnswerCsv extends AnswerForm {
   private static final CSVFormat FORMAT =
       CSVFormat.RFC4180.builder().setHeader("kind", "id", "month", "value", "unit", "text").get();
 
-  public AnswerCsv() {
+  private final Reader reader;
+
+  public AnswerCsv(Reader reader) {
     super(CONTENT_TYPE);
+    this.reader = reader;
   }
 
   @Override
   protected String text(Answer<?> answer) throws IOException {
+    return text(answer, reader.units());
+  }
+
+  static String text(Answer<?> answer, UnitSystem system) throws IOException {
     StringBuilder text = new StringBuilder();
     try (CSVPrinter printer = new CSVPrinter(text, FORMAT)) {
-      for (TableRow row : AnswerTable.of(answer)) {
+      for (TableRow plain : AnswerTable.of(answer)) {
+        TableRow row = plain.in(system);
         printer.printRecord(
             row.kind(),
             CsvCell.text(row.id()),

@@ -1,5 +1,9 @@
 package org.marshlight.http.tables;
 
+import org.marshlight.http.words.Unit;
+import org.marshlight.http.words.UnitBook;
+import org.marshlight.http.words.UnitSystem;
+
 /**
  * One row of the table of an answer.
  *
@@ -11,6 +15,20 @@ package org.marshlight.http.tables;
  * @param text text, choice or sentence; empty for numbers
  */
 record TableRow(String kind, String id, Integer month, Number value, String unit, String text) {
+
+  /** The same row with its number in the units of a system. */
+  TableRow in(UnitSystem system) {
+    Unit shown = UnitBook.of(unit, id, system);
+    return value == null && unit.isEmpty() || shown.unchanged()
+        ? this
+        : new TableRow(
+            kind,
+            id,
+            month,
+            value == null ? null : (Number) shown.of(value.doubleValue()),
+            shown.ucum(),
+            text);
+  }
 
   static final String VALUE = "value";
   static final String CAUTION = "caution";

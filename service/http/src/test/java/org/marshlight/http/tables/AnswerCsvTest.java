@@ -16,6 +16,7 @@ import org.marshlight.contract.Assumption;
 import org.marshlight.contract.Notice;
 import org.marshlight.contract.Quantity;
 import org.marshlight.contract.TwelveMonths;
+import org.marshlight.http.words.UnitSystem;
 import org.marshlight.safety.Caution;
 import org.marshlight.safety.CautionBook;
 
@@ -38,7 +39,7 @@ class AnswerCsvTest {
 
   @Test
   void everyFigureIsARowOfSixColumns() throws IOException {
-    String csv = new AnswerCsv().text(answer("plain"));
+    String csv = AnswerCsv.text(answer("plain"), UnitSystem.SI);
     assertThat(csv).startsWith("kind,id,month,value,unit,text\r\n").endsWith("\r\n");
     List<CSVRecord> rows = rows(csv);
     assertThat(rows).allMatch(row -> row.size() == 6);
@@ -64,7 +65,7 @@ class AnswerCsvTest {
   @Test
   void noTextIsTakenForAFormula() throws IOException {
     for (String text : new String[] {"=1+1", "+1", "-1", "@sum", "\tx", "\rx"}) {
-      List<CSVRecord> rows = rows(new AnswerCsv().text(answer(text)));
+      List<CSVRecord> rows = rows(AnswerCsv.text(answer(text), UnitSystem.SI));
       assertThat(rows.stream().filter(row -> row.get(1).equals("stage.text")))
           .allMatch(row -> row.get(5).equals("'" + text));
     }

@@ -1,0 +1,260 @@
+// The planner's page: keeps the plan, has the service work it, and shows what comes of it.
+
+import { ask, clear, place, tell } from "./answers.js";
+import { Fields } from "./fields.js";
+import { packed, unpacked } from "./plan.js";
+import { startStudies } from "./studies.js";
+
+const WAIT = 350;
+const AGAIN = 1500;
+
+const form = document.getElementById("plan-form");
+const status = document.getElementById("status");
+const problems = document.getElementById("problems");
+const demo = JSON.parse(document.getElementById("demo").textContent);
+const says = JSON.parse(document.getElementById("says").textContent);
+
+let timer = 0;
+let asking = null;
+let counted = 0;
+
+const fields = new Fields(form, () => later());
+const studies = startStudies(() => fields.plan, () => fields.customary, says);
+
+/** A text with its places filled. */
+function said(key, places = {}) {
+  return says[key].replace(/\{(\w+)\}/g, (all, name) => places[name] ?? all);
+}
+
+function tellStatus(text, bad = false) {
+  status.textContent = text;
+  status.classList.toggle("bad", bad);
+}
+
+function later() {
+  document.body.dataset.state = "changed";
+  studies.stale();
+  clearTimeout(timer);
+  timer = setTimeout(work, WAIT);
+}
+
+/** Has the plan worked; what was asked before is given up. */
+async function work() {
+  clearTimeout(timer);
+  asking?.abort();
+  const mine = new AbortController();
+  asking = mine;
+  const count = ++counted;
+  document.body.dataset.state = "working";
+  tellStatus(said("page.working"));
+  try {
+    const answer = await ask(fields.plan, fields.customary, mine.signal);
+    if (count !== counted) {
+      return;
+    }
+    if (answer.busy) {
+      tellStatus(said("page.busy"));
+      timer = setTimeout(work, AGAIN);
+      return;
+    }
+    await remember();
+    clear(form, problems);
+    if (answer.problem) {
+      const faults = tell(answer.problem, fields, problems);
+      tellStatus(said("page.problems", { count: faults }), true);
+      document.body.dataset.state = "problems";
+    } else {
+      place(answer.report, document);
+      kept();
+      tellStatus(said("page.worked"));
+      document.body.dataset.state = "worked";
+    }
+  } catch (failure) {
+    if (failure.name !== "AbortError" && count === counted) {
+      tellStatus(said("page.offline"), true);
+      document.body.dataset.state = "offline";
+    }
+  }
+}
+
+/** The plan stands in the page's address, which the browser keeps and nobody else is sent. */
+async function remember() {
+  const units = fields.customary ? "&u=us" : "";
+  const text = `#p=${await packed(fields.plan)}${units}`;
+  history.replaceState(null, "", text);
+}
+
+/** What the page has no fields for stays in the plan, and is told. */
+function kept() {
+  const names = [];
+  if (fields.plan.given) {
+    names.push("given");
+  }
+  if (fields.plan.site?.hours) {
+    names.push("site.hours");
+  }
+  const note = document.getElementById("kept");
+  note.hidden = names.length === 0;
+  note.textContent = names.length === 0 ? "" : said("form.kept", { names: names.join(", ") });
+}
+
+function show(plan) {
+  clear(form, problems);
+  fields.show(structuredClone(plan));
+  kept();
+}
+
+function measure(customary) {
+  fields.measure(customary);
+  form.querySelectorAll('input[name="units"]').forEach((choice) => {
+    choice.checked = (choice.value === "us-customary") === customary;
+  });
+}
+
+/** The plan and units of the page's address; the demo if it holds none. */
+async function fromAddress() {
+  const parts = new URLSearchParams(location.hash.slice(1));
+  measure(parts.get("u") === "us");
+  try {
+    show(parts.has("p") ? await unpacked(parts.get("p")) : demo);
+  } catch {
+    show(demo);
+    parts.delete("p");
+    tellStatus(said("page.not-a-plan"), true);
+  }
+  return parts.has("p") || fields.customary;
+}
+
+function download(content, type, name) {
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(new Blob([content], { type }));
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), AGAIN);
+}
+
+function fileName(ending) {
+  const name = (fields.plan.name ?? "plan").toLowerCase().replace(/[^a-z0-9]+/g, "-");
+  return `${name.slice(0, 40).replace(/^-|-$/g, "") || "plan"}.${ending}`;
+}
+
+async function saveTable() {
+  const response = await fetch(
+    `/v1/estimates/loop?units=${fields.customary ? "us-customary" : "si"}`,
+    {
+      method: "POST",
+      headers: { "Content-Type": "application/json", Accept: "text/csv" },
+      body: JSON.stringify(fields.plan),
+    },
+  );
+  if (response.ok) {
+    download(await response.text(), "text/csv", fileName("csv"));
+  } else {
+    work();
+  }
+}
+
+async function openFile(file) {
+  try {
+    const plan = JSON.parse(await file.text());
+    if (typeof plan !== "object" || plan === null || Array.isArray(plan)) {
+      throw new SyntaxError("no object");
+    }
+    show(plan);
+    await work();
+  } catch {
+    tellStatus(said("page.not-a-plan"), true);
+  }
+}
+
+/** The report is asked for as a form is sent, with the whole plan in one field. */
+function openReport(event) {
+  event.preventDefault();
+  const sent = document.createElement("form");
+  sent.method = "post";
+  sent.action = "/report";
+  sent.target = "_blank";
+  const values = {
+    plan: JSON.stringify(fields.plan),
+    units: fields.customary ? "us-customary" : "si",
+  };
+  Object.entries(values).forEach(([name, value]) => {
+    const input = document.createElement("input");
+    input.type = "hidden";
+    input.name = name;
+    input.value = value;
+    sent.append(input);
+  });
+  document.body.append(sent);
+  sent.submit();
+  sent.remove();
+}
+
+async function listNumbers() {
+  const list = document.getElementById("coefficients");
+  if (list && list.childElementCount === 0) {
+    const answer = await (await fetch("/v1/coefficients")).json();
+    answer.items.forEach((item) => {
+      const option = document.createElement("option");
+      option.value = item.id;
+      option.label = `${item.symbol}: ${item.value} ${item.unit}`;
+      list.append(option);
+    });
+  }
+}
+
+document.querySelectorAll(".scripted").forEach((element) => {
+  element.hidden = false;
+});
+document.querySelectorAll(".unscripted").forEach((element) => {
+  element.hidden = true;
+});
+form.addEventListener("submit", openReport);
+document.getElementById("units").addEventListener("change", (event) => {
+  measure(event.target.value === "us-customary");
+  studies.stale();
+  work();
+});
+document.getElementById("save").addEventListener("click", () => {
+  download(JSON.stringify(fields.plan, null, 2), "application/json", fileName("json"));
+  tellStatus(said("page.saved"));
+});
+document.getElementById("open").addEventListener("click", () => {
+  document.getElementById("file").click();
+});
+document.getElementById("file").addEventListener("change", (event) => {
+  if (event.target.files.length > 0) {
+    openFile(event.target.files[0]);
+    event.target.value = "";
+  }
+});
+document.getElementById("table").addEventListener("click", saveTable);
+document.getElementById("fresh").addEventListener("click", () => {
+  show(demo);
+  work();
+});
+document
+  .querySelector('[data-kind="overrides"]')
+  ?.addEventListener("focusin", listNumbers, { once: true });
+window.addEventListener("hashchange", async () => {
+  await fromAddress();
+  work();
+});
+window.addEventListener("beforeprint", () => {
+  document.querySelectorAll("details.fold, details.behind, details.more").forEach((details) => {
+    details.dataset.was = String(details.open);
+    details.open = true;
+  });
+});
+window.addEventListener("afterprint", () => {
+  document.querySelectorAll("details[data-was]").forEach((details) => {
+    details.open = details.dataset.was === "true";
+    delete details.dataset.was;
+  });
+});
+
+if (await fromAddress()) {
+  await work();
+} else {
+  document.body.dataset.state = "worked";
+}

@@ -1,0 +1,2 @@
+/** The page as a person meets it: in a real browser, with keyboard and eyes. */
+package org.marshlight.http.browser;
