@@ -162,6 +162,9 @@ async function openFile(file) {
     }
     show(plan);
     await work();
+    if (document.body.dataset.state === "worked") {
+      tellStatus(said("page.opened"));
+    }
   } catch {
     tellStatus(said("page.not-a-plan"), true);
   }

@@ -41,11 +41,12 @@ public record MonthChart(
     axes(svg, scale);
     bars(svg, scale);
     int line = 0;
+    int limit = 0;
     for (Series drawn : series) {
       if (drawn.kind() == Series.Kind.LINE) {
         line(svg, scale, drawn, line++);
       } else if (drawn.kind() == Series.Kind.LIMIT) {
-        limit(svg, scale, drawn);
+        limit(svg, scale, drawn, limit++);
       }
     }
     return svg.end();
@@ -55,6 +56,7 @@ public record MonthChart(
   public List<KeyEntry> key() {
     List<KeyEntry> key = new ArrayList<>();
     int line = 0;
+    int limit = 0;
     int bar = 0;
     for (Series drawn : series) {
       Svg swatch = new Svg(name + "-key", 34, 14, "");
@@ -80,7 +82,7 @@ public record MonthChart(
               "fill",
               Hatching.of(bar++).fill(name));
         }
-        case LIMIT -> swatch.element("path", "class", "limit", "d", "M1 7H33");
+        case LIMIT -> swatch.element("path", "class", "limit m" + limit++, "d", "M1 7H33");
       }
       key.add(
           new KeyEntry(
@@ -212,7 +214,7 @@ public record MonthChart(
     }
   }
 
-  private void limit(Svg svg, Scale scale, Series drawn) {
+  private void limit(Svg svg, Scale scale, Series drawn, int style) {
     Double value = shown(drawn.values().get(0));
     if (value != null) {
       double y = heightOf(scale, value);
@@ -220,7 +222,7 @@ public record MonthChart(
           told(drawn, 0).substring(months.get(0).length() + 2),
           "path",
           "class",
-          "limit",
+          "limit m" + style,
           "d",
           "M" + LEFT + " " + Svg.number(y) + "H" + (WIDTH - RIGHT));
     }
