@@ -5,10 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.DoublePredicate;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.apache.commons.math3.exception.TooManyEvaluationsException;
 import org.marshlight.contract.Faults;
 import org.marshlight.contract.WireName;
 import org.marshlight.decision.BreakEvenStudy.Change;
@@ -317,24 +319,29 @@ public final class BreakEvenModel {
           && before.aboveYes() < 0
           && after.aboveYes() >= 0
           && before.unit().equals(after.unit())) {
-        double root = root(without, with);
-        if (wanted.test(root)) {
-          return root;
+        OptionalDouble root = root(without, with);
+        if (root.isPresent() && wanted.test(root.getAsDouble())) {
+          return root.getAsDouble();
         }
       }
       return halved(without, with, wanted);
     }
 
-    private double root(double without, double with) {
+    /** Where the number that decides is that of a yes; nothing if it jumps so that none is found. */
+    private OptionalDouble root(double without, double with) {
       double low = Math.min(without, with);
       double high = Math.max(without, with);
-      double found =
-          new BrentSolver(TOLERANCE, TOLERANCE * Math.max(high - low, 1e-9))
-              .solve(MOST_RUNS, this::aboveYes, low, high);
-      double towardsYes = TOLERANCE * (with - without);
-      return with > without
-          ? Math.min(with, found + 2 * Math.abs(towardsYes))
-          : Math.max(with, found - 2 * Math.abs(towardsYes));
+      double found;
+      try {
+        found =
+            new BrentSolver(TOLERANCE, TOLERANCE * Math.max(high - low, 1e-9))
+                .solve(MOST_RUNS, this::aboveYes, low, high);
+      } catch (TooManyEvaluationsException e) {
+        return OptionalDouble.empty();
+      }
+      double beyond = 2 * TOLERANCE * Math.abs(with - without);
+      return OptionalDouble.of(
+          with > without ? Math.min(with, found + beyond) : Math.max(with, found - beyond));
     }
 
     private double aboveYes(double value) {
