@@ -101,7 +101,8 @@ class EstimateRoutesTest {
             .post("/v1/estimates/digester");
     assertThat(response.statusCode()).isEqualTo(200);
     assertThat(response.contentType().replace(";charset=UTF-8", "")).isEqualTo(type);
-    assertThat(response.header("Vary")).isEqualTo("Accept");
+    assertThat(response.header("Vary"))
+        .isEqualTo(type.startsWith("text/html") ? "Accept, Accept-Language" : "Accept");
     assertThat(response.header("Cache-Control")).isEqualTo("no-store");
     Service.cautioned(response);
   }
