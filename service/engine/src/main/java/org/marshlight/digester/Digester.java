@@ -13,6 +13,7 @@ public final class Digester implements EvidenceShelf {
         CoverHeatTransfer.class,
         Stagnation.class,
         SepticSizing.class,
+        Sulphide.class,
         GroundCoupling.class,
         PitCoupling.class,
         MethaneKinetics.class);

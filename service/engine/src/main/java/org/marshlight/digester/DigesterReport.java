@@ -3,6 +3,7 @@ package org.marshlight.digester;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
+import java.util.function.ToDoubleFunction;
 import org.marshlight.climate.SiteClimate;
 import org.marshlight.contract.Months;
 import org.marshlight.contract.Notice;
@@ -17,6 +18,9 @@ import org.marshlight.feed.WaterStream;
 final class DigesterReport {
 
   private static final double GRAMS = 1000;
+
+  private static final String SULPHATE = "digester.sulphate-sulphur";
+  private static final String ACIDITY = "digester.liquor-ph";
 
   private DigesterReport() {}
 
@@ -39,7 +43,7 @@ final class DigesterReport {
         flows(warmth.ledger),
         Months.list(warmth.ledger.stored),
         load(inputs.wastes(), fed),
-        gas(matter, gas, set),
+        gas(gas, warmth.meanLiquorC(), set),
         effluent(year.effluent(), coefficients),
         sludge(inputs, geometry, matter, set, notices),
         Stability.checks(inputs.wastes(), geometry.liquidM3(), warmth, matter, set),
@@ -202,7 +206,7 @@ final class DigesterReport {
         fed.codKg() > 0 ? peopleCod / fed.codKg() : null);
   }
 
-  private static DigesterEstimate.Gas gas(DigestionYear matter, GasBooks gas, CoefficientSet set) {
+  private static DigesterEstimate.Gas gas(GasBooks gas, double liquorC, CoefficientSet set) {
     double methane = gas.delivered().volatileSolidsKg() / Stoichiometry.METHANE;
     double carbonDioxide = gas.delivered().inorganicCarbonKg() / Stoichiometry.CARBON;
     double sulphide =
@@ -214,24 +218,33 @@ final class DigesterReport {
     return new DigesterEstimate.Gas(
         all > 0 ? methane / all : null,
         ppm,
-        ppm == null ? null : ppm * sulphideSpread(set, CoefficientRow::low),
-        ppm == null ? null : ppm * sulphideSpread(set, CoefficientRow::high),
+        ppm == null
+            ? null
+            : ppm * sulphideSpread(set, CoefficientRow::low, CoefficientRow::high, liquorC),
+        ppm == null
+            ? null
+            : ppm * sulphideSpread(set, CoefficientRow::high, CoefficientRow::low, liquorC),
         Months.mean(gas.capacityNm3()),
         gas.surplus(),
         gas.useReports());
   }
 
-  /** The coefficients of sulphide at one end of their ranges over their values in this run. */
+  /** Sulphate and acidity at one end of their ranges each over their values in this run. */
   private static double sulphideSpread(
-      CoefficientSet set, java.util.function.ToDoubleFunction<CoefficientRow> end) {
-    double spread = 1;
-    for (String id : List.of("digester.sulphate-sulphur", "digester.sulphide-to-gas")) {
-      double value = set.value(id);
-      if (value > 0) {
-        spread *= end.applyAsDouble(set.book().find(id).orElseThrow()) / value;
-      }
-    }
-    return spread;
+      CoefficientSet set,
+      ToDoubleFunction<CoefficientRow> sulphateEnd,
+      ToDoubleFunction<CoefficientRow> acidityEnd,
+      double temperatureC) {
+    double sulphate = set.value(SULPHATE);
+    double share = Sulphide.hydrogenSulphideShare(temperatureC, set.value(ACIDITY));
+    double end =
+        Sulphide.hydrogenSulphideShare(
+            temperatureC, acidityEnd.applyAsDouble(set.book().find(ACIDITY).orElseThrow()));
+    return (sulphate > 0
+            ? sulphateEnd.applyAsDouble(set.book().find(SULPHATE).orElseThrow()) / sulphate
+            : 1)
+        * end
+        / share;
   }
 
   private static DigesterEstimate.Effluent effluent(

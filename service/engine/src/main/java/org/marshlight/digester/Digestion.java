@@ -18,7 +18,7 @@ import org.marshlight.feed.Waste;
 final class Digestion {
 
   private static final int MOST_CYCLES = 200;
-  private static final double PERIODIC = 1e-8;
+  private static final double PERIODIC = 1e-6;
   private static final double WATER_KG_M3 = 1000;
 
   /** Dry mass of acid for each kg of its COD: acetic acid. */
@@ -32,6 +32,9 @@ final class Digestion {
   private static final double WATER_KG_KMOL = Stoichiometry.OXYGEN + 2 * Stoichiometry.HYDROGEN;
 
   private static final double SULPHIDE_COD_PER_SULPHUR = 2;
+
+  /** COD of a kilomole of sulphide, kg, which is that of a kilomole of methane. */
+  private static final double SULPHIDE_COD_KG_KMOL = 4 * Stoichiometry.OXYGEN;
 
   private final Lumps lumps;
   private final DigestionCoefficients coefficients;
@@ -60,6 +63,7 @@ final class Digestion {
   private final double[] capacityFactor = new double[Months.DAYS_PER_YEAR];
   private final double[] saturationKgM3 = new double[Months.DAYS_PER_YEAR];
   private final double[] vapourPerMethaneCod = new double[Months.DAYS_PER_YEAR];
+  private final double[] sulphidePerMethaneCod = new double[Months.DAYS_PER_YEAR];
 
   private final double[] sludgeDegradable;
   private final double[] sludgeInert;
@@ -200,6 +204,14 @@ final class Digestion {
                 temperatureC, pressurePa * coefficients.methaneFraction())
             * coefficients.oversaturation()
             / 1000;
+    double sulphideMolM3 =
+        Sulphide.hydrogenSulphideShare(temperatureC, coefficients.liquorPh())
+            * 1000
+            / SULPHIDE_COD_KG_KMOL;
+    sulphidePerMethaneCod[day] =
+        Sulphide.partialPressurePa(temperatureC, sulphideMolM3)
+            / pressurePa
+            / coefficients.methaneFraction();
     double vapourPa =
         1000 * MethaneKinetics.vapourPressureKPa(Math.max(-40, Math.min(59, temperatureC)));
     vapourPerMethaneCod[day] =
@@ -350,7 +362,10 @@ final class Digestion {
         Math.min(methane, saturationKgM3[day] * outM3 * Stoichiometry.METHANE_COD);
     double gasMethane = methane - dissolvedMethane;
     double gasCarbon = gasCarbonDioxide(gasMethane);
-    double gasSulphide = dissolved.sulphideCod * coefficients.sulphideToGas();
+    double gasSulphide =
+        Math.min(
+            dissolved.sulphideCod,
+            gasMethane * sulphidePerMethaneCod[day] * dissolved.sulphideCod / liquorM3);
     dissolved.inorganicCarbon -= gasCarbon;
     dissolved.sulphideCod -= gasSulphide;
     washOut(liquorM3 / (liquorM3 + outM3), month, result);

@@ -24,7 +24,7 @@ public record DigestionCoefficients(
     @Coefficient("digester.seed-share") double seedShare,
     @Coefficient("digester.sulphate-sulphur") double sulphateSulphur,
     @Coefficient("digester.sulphate-reduced") double sulphateReduced,
-    @Coefficient("digester.sulphide-to-gas") double sulphideToGas,
+    @Coefficient("digester.liquor-ph") double liquorPh,
     @Coefficient("digester.methane-fraction") double methaneFraction,
     @Coefficient("digester.oversaturation") double oversaturation,
     @Coefficient("digester.leak-share") double leakShare,

@@ -15,6 +15,9 @@ import org.marshlight.decision.BreakEvenStudy.Change;
 import org.marshlight.decision.Lever;
 import org.marshlight.decision.Verdict;
 import org.marshlight.decision.Verdict.Component;
+import org.marshlight.loop.LoopModel;
+import org.marshlight.loop.Plan;
+import org.marshlight.loop.Stage;
 
 /** Looks for the smallest change of one lever after the other that turns a verdict. */
 final class BreakEven implements PreparedStudy<BreakEvenStudy> {
@@ -98,14 +101,17 @@ final class BreakEven implements PreparedStudy<BreakEvenStudy> {
         new BreakEvenStudy(model.now(), List.copyOf(changes)), List.of(), List.of(), considered);
   }
 
-  /** The plan that a change makes; null where it makes none but the plan as it is. */
+  /**
+   * The plan that a change makes; null where it makes none but the plan as it is, or one whose
+   * still cannot reach what is asked of it.
+   */
   private Studied.Considered considered(Change change) {
     if (change.needed() == null || change.needed().equals(change.now())) {
       return null;
     }
-    return model
-        .changed(change)
-        .map(plan -> new Studied.Considered(plan, base.run(plan).estimate()))
-        .orElse(null);
+    Plan changed = model.changed(change).orElseThrow();
+    Outcome outcome =
+        PossibleRun.of(new Sites(base), changed, LoopModel.coefficients(changed), Stage.LOOP);
+    return outcome == null ? null : new Studied.Considered(changed, outcome.estimate());
   }
 }

@@ -48,7 +48,7 @@ class BedsCloseTest {
   }
 
   private static void closes(
-      Account account, String name, ToDoubleFunction<Matter> quantity, String seed) {
+      Account account, String name, ToDoubleFunction<Matter> quantity, Object seed) {
     double in = 0;
     double turnover = 1e-12;
     for (Account.Entry entry : account.received()) {
@@ -88,7 +88,7 @@ class BedsCloseTest {
         Account from = accounts.get(i);
         Account to = accounts.get(i + 1);
         assertThat(entry(from.gave(), to.process()))
-            .as(request(SEED + plan))
+            .as("%s", request(SEED + plan))
             .isEqualTo(entry(to.received(), from.process()));
       }
     }
@@ -101,40 +101,40 @@ class BedsCloseTest {
   @Test
   void noBedCreatesWhatItDoesNotReceive() {
     for (int plan = 0; plan < PLANS; plan++) {
-      String seed = request(SEED + plan);
+      Object seed = request(SEED + plan);
       WetlandOutcome<CropGrowth> outcome = run(SEED + plan);
       for (Account account : outcome.accounts()) {
         for (Account.Entry entry : account.gave()) {
-          notNegative(entry.matter(), account.process() + " to " + entry.party() + ", " + seed);
+          notNegative(entry.matter(), account.process() + " to " + entry.party(), seed);
         }
       }
       for (WetlandEstimate.Bed bed : outcome.estimate().beds()) {
         double slack = 1e-9 * (1 + bed.nitrogen().inflowKg());
         assertThat(bed.nitrogen().uptakeKg())
-            .as(seed)
+            .as("%s", seed)
             .isLessThanOrEqualTo(bed.nitrogen().inflowKg() + slack);
         assertThat(bed.phosphorus().uptakeKg())
-            .as(seed)
+            .as("%s", seed)
             .isLessThanOrEqualTo(bed.phosphorus().inflowKg() + slack);
         assertThat(bed.potassium().uptakeKg())
-            .as(seed)
+            .as("%s", seed)
             .isLessThanOrEqualTo(bed.potassium().inflowKg() + slack);
       }
     }
   }
 
-  private static void notNegative(Matter matter, String where) {
+  private static void notNegative(Matter matter, String flow, Object seed) {
     BALANCED.forEach(
         (name, quantity) ->
             assertThat(quantity.applyAsDouble(matter))
-                .as("%s of %s", name, where)
+                .as("%s of %s, %s", name, flow, seed)
                 .isGreaterThanOrEqualTo(-1e-9 * (1 + Math.abs(matter.waterKg()))));
   }
 
   @Test
   void everyFigureIsFiniteAndWithinItsBounds() {
     for (int plan = 0; plan < PLANS; plan++) {
-      String seed = request(SEED + plan);
+      Object seed = request(SEED + plan);
       WetlandOutcome<CropGrowth> outcome = run(SEED + plan);
       withinBounds(outcome.estimate(), seed);
       for (int month = 0; month < Months.COUNT; month++) {
@@ -146,26 +146,31 @@ class BedsCloseTest {
     }
   }
 
-  private static void withinBounds(Record record, String where) {
+  private static void withinBounds(Record record, Object seed) {
+    withinBounds(record, "", seed);
+  }
+
+  private static void withinBounds(Record record, String where, Object seed) {
     for (RecordShape.Field field : RecordShape.of(record.getClass()).fields()) {
       Object value = field.of(record);
       String at = where + " " + field.name();
       if (value instanceof Record nested) {
-        withinBounds(nested, at);
+        withinBounds(nested, at, seed);
       } else if (value instanceof List<?> list) {
-        list.forEach(element -> elementWithinBounds(element, field, at));
+        list.forEach(element -> elementWithinBounds(element, field, at, seed));
       } else {
-        elementWithinBounds(value, field, at);
+        elementWithinBounds(value, field, at, seed);
       }
     }
   }
 
-  private static void elementWithinBounds(Object value, RecordShape.Field field, String at) {
+  private static void elementWithinBounds(
+      Object value, RecordShape.Field field, String at, Object seed) {
     if (value instanceof Record nested) {
-      withinBounds(nested, at);
+      withinBounds(nested, at, seed);
     } else if (value instanceof Number number) {
       assertThat(number.doubleValue())
-          .as(at)
+          .as("%s of %s", at, seed)
           .isBetween(
               field.quantity().orElseThrow().low() - 1e-9, field.quantity().orElseThrow().high());
     }
@@ -176,7 +181,7 @@ class BedsCloseTest {
     for (int plan = 0; plan < PLANS; plan++) {
       WetlandModel.Inputs<CropGrowth> inputs = new RandomBeds(SEED + plan).inputs();
       assertThat(WetlandModel.working(inputs, BedFixture.CENTRAL))
-          .as(request(SEED + plan))
+          .as("%s", request(SEED + plan))
           .isNotEmpty();
     }
   }
@@ -204,9 +209,14 @@ class BedsCloseTest {
     return org.assertj.core.data.Offset.offset(1e-9);
   }
 
-  /** A random plan as it can be sent to the service. */
-  private static String request(long seed) {
-    return ReadyRequest.of(seed, new RandomBeds(seed).inputs());
+  /** A random plan as it can be sent to the service, written only where a test fails. */
+  private static Object request(long seed) {
+    return new Object() {
+      @Override
+      public String toString() {
+        return ReadyRequest.of(seed, new RandomBeds(seed).inputs());
+      }
+    };
   }
 
   private static WetlandOutcome<CropGrowth> run(long seed) {
