@@ -327,7 +327,9 @@ public final class BreakEvenModel {
       return halved(without, with, wanted);
     }
 
-    /** Where the number that decides is that of a yes; nothing if it jumps so that none is found. */
+    /**
+     * Where the number that decides is that of a yes; nothing if it jumps so that none is found.
+     */
     private OptionalDouble root(double without, double with) {
       double low = Math.min(without, with);
       double high = Math.max(without, with);

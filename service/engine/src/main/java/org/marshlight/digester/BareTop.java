@@ -26,15 +26,15 @@ final class BareTop extends Top {
   void prepare(int hour, double lidC) {
     surface.prepare(hour);
     sunW = absorptance * surface.areaM2() * sun.totalWM2(hour);
-    double outer = surface.coefficientWM2K();
-    environmentC = surface.environmentC() + sunW / (outer * surface.areaM2());
-    conductanceWK = surface.areaM2() / (soilM2KW + 1 / outer);
+    double outerM2KW = surface.resistanceM2KW();
+    environmentC = surface.environmentC() + sunW * outerM2KW / surface.areaM2();
+    conductanceWK = surface.areaM2() / (soilM2KW + outerM2KW);
   }
 
   @Override
   void settle(double lidC) {
     double upW = conductanceWK * (lidC - environmentC);
-    surfaceC = environmentC + upW / (surface.coefficientWM2K() * surface.areaM2());
+    surfaceC = environmentC + upW * surface.resistanceM2KW() / surface.areaM2();
     surface.settle(surfaceC);
   }
 

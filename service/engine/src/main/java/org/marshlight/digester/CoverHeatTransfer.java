@@ -65,8 +65,9 @@ public final class CoverHeatTransfer {
     if (rayleighCosTilt <= 1708) {
       return 1;
     }
-    double start = 1 - 1708 / rayleighCosTilt;
-    double tilted = Math.max(0, 1 - tiltTerm * 1708 / rayleighCosTilt);
+    double critical = 1708 / rayleighCosTilt;
+    double start = 1 - critical;
+    double tilted = Math.max(0, 1 - tiltTerm * critical);
     double strong = rayleighCosTilt > 5830 ? CubeRoot.of(rayleighCosTilt / 5830) - 1 : 0;
     return 1 + 1.44 * tilted * start + strong;
   }

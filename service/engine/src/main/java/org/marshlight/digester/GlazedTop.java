@@ -20,7 +20,9 @@ final class GlazedTop extends Top {
   private final WeatheredSurface surface;
   private final TiltedYear sun;
   private final double[] absorbedWM2;
-  private final double lidM2;
+  private final double perLidM2;
+  private final double perGlassM2;
+  private final double glassPerLid;
   private final AirGap lidGap;
   private final AirGap paneGap;
   private final double lidFactor;
@@ -29,8 +31,8 @@ final class GlazedTop extends Top {
   private final double nightM2KW;
 
   private double innerPaneC;
-  private double lidToPaneWM2K;
-  private double paneToPaneWM2K;
+  private double lidToPaneM2KW;
+  private double paneToPaneM2KW;
   private int hour;
 
   GlazedTop(
@@ -41,7 +43,9 @@ final class GlazedTop extends Top {
     double slopeM = glassM2 / geometry.lengthM();
     double backM = slopeM * FastMath.sin(tilt);
     double endsM2 = backM * slopeM * FastMath.cos(tilt);
-    lidM2 = geometry.planAreaM2();
+    perLidM2 = 1 / geometry.planAreaM2();
+    perGlassM2 = 1 / glassM2;
+    glassPerLid = glassM2 * perLidM2;
     lidGap = new AirGap(coefficients.leastGlassGap() + backM / 2, Math.min(STEEPEST_RAD, tilt / 2));
     lidFactor =
         CoverHeatTransfer.emittanceFactor(
@@ -64,17 +68,17 @@ final class GlazedTop extends Top {
   void prepare(int stepHour, double lidC) {
     hour = stepHour;
     surface.prepare(hour);
-    lidToPaneWM2K = across(lidGap, lidC, innerPaneC, lidFactor);
-    double resistanceM2KW = surface.areaM2() / (lidM2 * lidToPaneWM2K);
+    lidToPaneM2KW = 1 / across(lidGap, lidC, innerPaneC, lidFactor);
+    double resistanceM2KW = glassPerLid * lidToPaneM2KW + surface.resistanceM2KW();
     if (twoPanes) {
-      paneToPaneWM2K = across(paneGap, innerPaneC, surfaceC, paneFactor);
-      resistanceM2KW += 1 / paneToPaneWM2K;
+      paneToPaneM2KW = 1 / across(paneGap, innerPaneC, surfaceC, paneFactor);
+      resistanceM2KW += paneToPaneM2KW;
     }
     if (year.extraterrestrialWM2()[hour] <= 0) {
       resistanceM2KW += nightM2KW;
     }
     environmentC = surface.environmentC();
-    conductanceWK = surface.areaM2() / (resistanceM2KW + 1 / surface.coefficientWM2K());
+    conductanceWK = surface.areaM2() / resistanceM2KW;
     lidSunW = absorbedWM2[hour] * surface.areaM2();
   }
 
@@ -87,9 +91,10 @@ final class GlazedTop extends Top {
   @Override
   void settle(double lidC) {
     double upW = conductanceWK * (lidC - environmentC);
-    innerPaneC = lidC - upW / (lidToPaneWM2K * lidM2);
-    surfaceC = twoPanes ? innerPaneC - upW / (paneToPaneWM2K * surface.areaM2()) : innerPaneC;
-    surface.settle(environmentC + upW / (surface.coefficientWM2K() * surface.areaM2()));
+    double throughGlassWM2 = upW * perGlassM2;
+    innerPaneC = lidC - upW * lidToPaneM2KW * perLidM2;
+    surfaceC = twoPanes ? innerPaneC - throughGlassWM2 * paneToPaneM2KW : innerPaneC;
+    surface.settle(environmentC + throughGlassWM2 * surface.resistanceM2KW());
   }
 
   @Override

@@ -24,7 +24,7 @@ final class TankHeat {
   private static final int MOST_YEARS = 40;
 
   /** Length of the steps that only seek where to start. */
-  private static final int COARSE_H = 3;
+  private static final int COARSE_H = 6;
 
   private static final double PERIODIC_K = 5e-4;
 
@@ -37,8 +37,8 @@ final class TankHeat {
   private final double firstYearGroundLoss;
   private final double floorDepthM;
   private final double planM2;
-  private final double lidResistanceM2KW;
-  private final double scumResistanceM2KW;
+  private final double lidPerPlanKW;
+  private final double lidAndScumM2KW;
   private final HeldHeat lid;
   private final HeldHeat whole;
   private final double groundAndInflowWK;
@@ -94,8 +94,8 @@ final class TankHeat {
     ground = GroundExchange.of(tank, geometry, year.site(), coefficients);
     planM2 = geometry.planAreaM2();
     floorDepthM = geometry.floorDepthM();
-    lidResistanceM2KW = tank.lidResistanceM2KW();
-    scumResistanceM2KW = tank.scumResistanceM2KW();
+    lidPerPlanKW = tank.lidResistanceM2KW() / planM2;
+    lidAndScumM2KW = tank.lidResistanceM2KW() + tank.scumResistanceM2KW();
     firstYearGroundLoss = coefficients.firstYearGroundLoss();
     lid = HeldHeat.ofJoules(planM2 * coefficients.lidHeatCapacity() * 1000);
     HeldHeat held = HeldHeat.ofJoules(geometry.liquidM3() * WATER_KG_M3 * WATER_J_KG_K);
@@ -272,7 +272,7 @@ final class TankHeat {
     if (books != null) {
       book(month, books.ledger);
     }
-    undersideC = newLidC - exchangeWK * (newLidC - newSurfaceC) * lidResistanceM2KW / planM2;
+    undersideC = newLidC - exchangeWK * (newLidC - newSurfaceC) * lidPerPlanKW;
     lidC = newLidC;
     top.settle(lidC);
     liquor.settle(newSurfaceC);
@@ -284,7 +284,8 @@ final class TankHeat {
 
   /** Solves the two equations of lid and liquor for the end of the step. */
   private void balance(int hour, int day) {
-    exchangeWK = planM2 / (lidResistanceM2KW + scumResistanceM2KW + 1 / gasSpaceWM2K());
+    double gasWM2K = gasSpaceWM2K();
+    exchangeWK = planM2 * gasWM2K / (lidAndScumM2KW * gasWM2K + 1);
     heaterW = heater.watts(day, liquor.meanC);
     double lidSum = lidWK + top.conductanceWK + top.sideConductanceWK + exchangeWK;
     double liquorSum = liquor.sumWK + exchangeWK;

@@ -18,6 +18,7 @@ final class WeatheredSurface {
   private double skyC;
   private double toAirWM2K;
   private double toSkyWM2K;
+  private double resistanceM2KW;
   private double environmentC;
   private double surfaceC;
 
@@ -44,12 +45,13 @@ final class WeatheredSurface {
         CoverHeatTransfer.windCoefficient(windAtSurface * year.windMS()[hour])
             + radiation * (1 - skyView);
     toSkyWM2K = radiation * skyView;
-    environmentC = (toAirWM2K * airC + toSkyWM2K * skyC) / (toAirWM2K + toSkyWM2K);
+    resistanceM2KW = 1 / (toAirWM2K + toSkyWM2K);
+    environmentC = (toAirWM2K * airC + toSkyWM2K * skyC) * resistanceM2KW;
   }
 
-  /** Heat to air and sky for each kelvin, W/(m2.K). */
-  double coefficientWM2K() {
-    return toAirWM2K + toSkyWM2K;
+  /** Resistance to air and sky, m2.K/W. */
+  double resistanceM2KW() {
+    return resistanceM2KW;
   }
 
   /** Temperature between air and sky to which the surface loses, Cel. */
