@@ -26,7 +26,7 @@ public record MonthChart(
 
   private static final double WIDTH = 460;
   private static final double HEIGHT = 250;
-  private static final double LEFT = 50;
+  private static final double LEFT = 56;
   private static final double RIGHT = 8;
   private static final double TOP = 22;
   private static final double BOTTOM = 24;

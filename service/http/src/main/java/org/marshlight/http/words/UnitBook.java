@@ -85,6 +85,8 @@ public final class UnitBook {
         ucum,
         ucum.replace("Cel", "\u00b0C")
             .replace("kW.h", "kWh")
+            .replaceAll("^1/\\((.*)\\)$", "per $1")
+            .replaceAll("^1/(.+)$", "per $1")
             .replaceAll("m2\\b", "m\u00b2")
             .replaceAll("m3\\b", "m\u00b3")
             .replaceAll("\\bhar\\b", "ha")
