@@ -22,7 +22,7 @@ import org.marshlight.feed.Party;
 class BedsCloseTest {
 
   private static final long SEED = 20260501;
-  private static final int PLANS = 300;
+  private static final int PLANS = 200;
 
   private static final Map<String, ToDoubleFunction<Matter>> BALANCED = balanced();
 
