@@ -32,7 +32,7 @@ import org.marshlight.wetland.WetlandEstimate;
  * @param energyReturn energy returned on energy spent
  * @param alternatives what glass, money and wastes would give otherwise
  * @param materials what is to be bought and dug, by geometry alone
- * @param work hours of work
+ * @param labour hours of work
  * @param calendar the year's work and watch-points
  * @param working the steps of each stage, where asked for
  */
@@ -56,7 +56,7 @@ public record PlanEstimate(
     @Meaning("What is to be bought and dug, by geometry alone: no structural design.")
         @Size(max = 60)
         List<MaterialNeeded> materials,
-    @Meaning("Hours of work.") WorkEstimate work,
+    @Meaning("Hours of work.") WorkEstimate labour,
     @Meaning("The year's work and watch-points.") @Size(max = 60) List<CalendarEntry> calendar,
     @Meaning("The steps of each stage, where asked for.") @Size(max = 10)
         List<StageWorking> working) {

@@ -4,7 +4,7 @@ import org.marshlight.contract.WireName;
 
 /** How well founded a number is. */
 public enum Mark {
-  /** Read in, or transcribed from, the source named. */
+  /** Read in the source named, or in a faithful copy of it. */
   PUBLISHED,
   /** A fact of the trade without a single source. */
   COMMON_PRACTICE,

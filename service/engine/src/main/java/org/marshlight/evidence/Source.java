@@ -9,7 +9,7 @@ import org.marshlight.contract.Meaning;
  *
  * @param id short name used beside figures
  * @param citation authors, title, publisher or journal, year
- * @param read whether the figures cited from it were read in it or in a transcription of it; if
+ * @param read whether the figures cited from it were read in it or in a faithful copy of it; if
  *     not, they are recalled
  * @param note edition, place or limits of what was read
  */

@@ -194,7 +194,7 @@ class WeatherFileTest {
 
   private static void assertRefused(UnaryOperator<List<String>> change, String code, int line) {
     Faults faults = catchThrowableOfType(Faults.class, () -> read(change));
-    assertThat(faults).as(code).isNotNull();
+    assertThat(faults).as(code).isInstanceOf(Faults.class);
     assertThat(faults.list()).hasSize(1);
     Fault fault = faults.list().get(0);
     assertThat(fault.code()).isEqualTo(code);

@@ -24,7 +24,7 @@ import org.apache.commons.csv.CSVRecord;
  * @param tolerance greatest absolute difference, as the source's rounding or scatter allows
  * @param source id of the source
  * @param mark how well founded the expected value is
- * @param read whether the value was read in the source or in a transcription of it
+ * @param read whether the value was read in the source or in a faithful copy of it
  * @param note place in the source, or why the tolerance is what it is
  */
 record PublishedCheck(

@@ -37,7 +37,7 @@ class ValidationTableTest {
         .append(checks.size())
         .append(" rows, of which ")
         .append(published)
-        .append(" hold a value that was read in the source or in a transcription of it\n")
+        .append(" hold a value that was read in the source or in a faithful copy of it\n")
         .append("(mark: published). The others are recalled (from memory) or a fact of the trade\n")
         .append("(common practice).\n");
     Map<String, List<PublishedCheck>> byFile =

@@ -66,7 +66,7 @@ class ComparisonTest {
             figure -> {
               assertThat(figure.name()).isEqualTo("wetland.worstMonthBod5MgL");
               assertThat(figure.base()).isNull();
-              assertThat(figure.variants().get(0)).isNotNull();
+              assertThat(figure.variants().get(0)).isPositive();
               assertThat(figure.differences().get(0)).isNull();
             });
   }

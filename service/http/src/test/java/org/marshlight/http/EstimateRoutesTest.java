@@ -48,7 +48,7 @@ class EstimateRoutesTest {
             "energyReturn",
             "alternatives",
             "materials",
-            "work",
+            "labour",
             "calendar");
     assertThat(answer.path("meta").path("version").asText()).isNotBlank();
     assertThat(answer.path("meta").path("planSha256").asText())

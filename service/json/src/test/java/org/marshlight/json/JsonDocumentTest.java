@@ -73,7 +73,7 @@ class JsonDocumentTest {
   private static Fault faultOf(byte[] body) {
     MalformedJson thrown =
         catchThrowableOfType(MalformedJson.class, () -> JsonDocument.parse(body));
-    assertThat(thrown).isNotNull();
+    assertThat(thrown).isInstanceOf(MalformedJson.class);
     return thrown.fault();
   }
 }

@@ -136,7 +136,7 @@ class RecordReaderTest {
 
   private static List<Fault> faultsOf(String json) {
     Faults thrown = catchThrowableOfType(Faults.class, () -> plan(json));
-    assertThat(thrown).as(json).isNotNull();
+    assertThat(thrown).as(json).isInstanceOf(Faults.class);
     return thrown.list();
   }
 }

@@ -97,8 +97,8 @@ public final class ReportBuilder {
     if (estimate.greenhouseGas() != null) {
       parts.add(WarmingPart.of(sheet, estimate.greenhouseGas()));
     }
-    if (estimate.work() != null) {
-      parts.add(BuildingParts.work(sheet, estimate.work()));
+    if (estimate.labour() != null) {
+      parts.add(BuildingParts.work(sheet, estimate.labour()));
     }
     if (estimate.calendar() != null) {
       parts.add(BuildingParts.calendar(sheet, estimate.calendar()));
