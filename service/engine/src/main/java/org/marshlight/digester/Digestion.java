@@ -74,6 +74,7 @@ final class Digestion {
   private final Dissolved dissolved = new Dissolved();
   private final Dissolved leaving = new Dissolved();
   private final double waterKg;
+  private final Today today = new Today();
   private double sludgeFixed;
   private double reactionWaterToday;
 
@@ -98,6 +99,25 @@ final class Digestion {
       people += from.people * share;
       other += from.other * share;
       carbon += from.carbon * share;
+    }
+  }
+
+  /** What a day has turned to methane, COD, and how far acid outran what could turn it. */
+  private static final class Today {
+    double people;
+    double other;
+    double carbonDioxide;
+    double crowding;
+
+    void clear() {
+      people = 0;
+      other = 0;
+      carbonDioxide = 0;
+      crowding = 0;
+    }
+
+    double methane() {
+      return people + other;
     }
   }
 
@@ -316,51 +336,62 @@ final class Digestion {
     double liquorM3 = Math.max((1 - coefficients.sludgeFill()) * volumeM3, volumeM3 - sludge);
     feed(month, settling);
 
-    double methanePeople = 0;
-    double methaneOther = 0;
-    double carbonDioxide = 0;
-
+    today.clear();
     digestSludge(day);
-    double sludgeCod = sludgeAcid.cod();
-    double able = coefficients.sludgeActivity35() * sludgeVolatileSolids() * capacityFactor[day];
-    double turned = Math.min(sludgeCod * acidTurned[day], able);
-    double crowding = able > 0 ? sludgeCod * acidTurned[day] / able : 0;
-    if (turned > 0) {
-      double share = turned / sludgeCod;
-      methanePeople += sludgeAcid.people * share;
-      methaneOther += sludgeAcid.other * share;
-      carbonDioxide += methanise(sludgeAcid, share);
-    }
+    turnToMethane(
+        sludgeAcid,
+        coefficients.sludgeActivity35() * sludgeVolatileSolids() * capacityFactor[day],
+        acidTurned[day]);
     double exchange = coefficients.sludgeAcidExchange();
     liquorAcid[0].add(sludgeAcid, exchange);
     sludgeAcid.keep(1 - exchange);
 
     double outM3 = Math.max(0, waterKgDay[month]) / WATER_KG_M3;
     double compartmentM3 = liquorM3 / compartments;
-    double stays = compartmentM3 / (compartmentM3 + outM3);
-    passLiquor(stays, day, result, month);
+    passLiquor(compartmentM3 / (compartmentM3 + outM3), day, result, month);
     reduceSulphate(month);
-    for (int c = 0; c < compartments; c++) {
-      Acid acid = liquorAcid[c];
-      double cod = acid.cod();
-      double limit = coefficients.liquorActivity35() * compartmentM3 * capacityFactor[day];
-      double part = Math.min(cod * acidTurned[day], limit);
-      if (limit > 0) {
-        crowding = Math.max(crowding, cod * acidTurned[day] / limit);
-      }
-      if (part > 0) {
-        double share = part / cod;
-        methanePeople += acid.people * share;
-        methaneOther += acid.other * share;
-        carbonDioxide += methanise(acid, share);
-      }
+    for (Acid acid : liquorAcid) {
+      turnToMethane(
+          acid,
+          coefficients.liquorActivity35() * compartmentM3 * capacityFactor[day],
+          acidTurned[day]);
     }
-    dissolved.inorganicCarbon += carbonDioxide;
+    dissolved.inorganicCarbon += today.carbonDioxide;
+    double gasMethane = giveGas(day, month, liquorM3, outM3, result);
+    result.dailyGasMethaneCod[year * Months.DAYS_PER_YEAR + day] = gasMethane;
+    washOut(liquorM3 / (liquorM3 + outM3), month, result);
+    bookWater(month, gasMethane * vapourPerMethaneCod[day], result);
+    result.acidCodKgM3[month] += liquorAcidCod() / liquorM3 / Months.days(month);
+    result.ammoniumKgM3[month] += dissolved.ammoniumNitrogen / liquorM3 / Months.days(month);
+    result.acidOverCapacity[month] = Math.max(result.acidOverCapacity[month], today.crowding);
+    return today.methane();
+  }
 
-    double methane = methanePeople + methaneOther;
+  /**
+   * Turns a day's share of an acid to methane.
+   *
+   * @param ableKg COD that can be turned in the day at the most
+   * @param share share of the acid that is turned where there is no such limit
+   */
+  private void turnToMethane(Acid acid, double ableKg, double share) {
+    double cod = acid.cod();
+    double turned = Math.min(cod * share, ableKg);
+    if (ableKg > 0) {
+      today.crowding = Math.max(today.crowding, cod * share / ableKg);
+    }
+    if (turned > 0) {
+      today.people += acid.people * (turned / cod);
+      today.other += acid.other * (turned / cod);
+      today.carbonDioxide += methanise(acid, turned / cod);
+    }
+  }
+
+  /** Parts the day's methane between liquor and gas, and returns the COD of what is gas. */
+  private double giveGas(
+      int day, int month, double liquorM3, double outM3, DigestionYear result) {
     double dissolvedMethane =
-        Math.min(methane, saturationKgM3[day] * outM3 * Stoichiometry.METHANE_COD);
-    double gasMethane = methane - dissolvedMethane;
+        Math.min(today.methane(), saturationKgM3[day] * outM3 * Stoichiometry.METHANE_COD);
+    double gasMethane = today.methane() - dissolvedMethane;
     double gasCarbon = gasCarbonDioxide(gasMethane);
     double gasSulphide =
         Math.min(
@@ -368,19 +399,12 @@ final class Digestion {
             gasMethane * sulphidePerMethaneCod[day] * dissolved.sulphideCod / liquorM3);
     dissolved.inorganicCarbon -= gasCarbon;
     dissolved.sulphideCod -= gasSulphide;
-    washOut(liquorM3 / (liquorM3 + outM3), month, result);
-
-    result.methaneCodPeople[month] += methanePeople;
-    result.methaneCodOther[month] += methaneOther;
+    result.methaneCodPeople[month] += today.people;
+    result.methaneCodOther[month] += today.other;
     result.dissolvedMethaneCod[month] += dissolvedMethane;
     result.gasCarbonDioxideCarbon[month] += gasCarbon;
     result.sulphideGasCod[month] += gasSulphide;
-    result.dailyGasMethaneCod[year * Months.DAYS_PER_YEAR + day] = gasMethane;
-    bookWater(month, gasMethane * vapourPerMethaneCod[day], result);
-    result.acidCodKgM3[month] += liquorAcidCod() / liquorM3 / Months.days(month);
-    result.ammoniumKgM3[month] += dissolved.ammoniumNitrogen / liquorM3 / Months.days(month);
-    result.acidOverCapacity[month] = Math.max(result.acidOverCapacity[month], crowding);
-    return methane;
+    return gasMethane;
   }
 
   private int daysSinceDesludging(int year, int day) {
