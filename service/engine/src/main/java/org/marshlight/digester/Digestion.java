@@ -387,8 +387,7 @@ final class Digestion {
   }
 
   /** Parts the day's methane between liquor and gas, and returns the COD of what is gas. */
-  private double giveGas(
-      int day, int month, double liquorM3, double outM3, DigestionYear result) {
+  private double giveGas(int day, int month, double liquorM3, double outM3, DigestionYear result) {
     double dissolvedMethane =
         Math.min(today.methane(), saturationKgM3[day] * outM3 * Stoichiometry.METHANE_COD);
     double gasMethane = today.methane() - dissolvedMethane;
