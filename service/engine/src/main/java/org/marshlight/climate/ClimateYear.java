@@ -1,7 +1,7 @@
 package org.marshlight.climate;
 
+import java.util.Objects;
 import org.apache.commons.math3.util.FastMath;
-import org.marshlight.contract.Months;
 
 /**
  * A site's year of 365 days, hour by hour. Arrays are handed out without copying and must not be
@@ -13,33 +13,48 @@ public final class ClimateYear {
   public static final int HOURS = HoursDesign.HOURS;
 
   private final SiteClimate site;
+  private final HoursDesign hours;
+  private final double longitudeDeg;
+  private final HourlyWeather weather;
   private final Horizon horizon;
 
-  final double[] airC = new double[HOURS];
-  final double[] skyC = new double[HOURS];
-  final double[] windMS = new double[HOURS];
-  final double[] beamWM2 = new double[HOURS];
-  final double[] diffuseWM2 = new double[HOURS];
-  final double[] extraterrestrialWM2 = new double[HOURS];
-  final double[] hourAngleRad = new double[HOURS];
-  final double[] declinationRad = new double[Months.DAYS_PER_YEAR];
-  final double[] dailyAirC = new double[Months.DAYS_PER_YEAR];
-  final double[] dailySolarMJM2 = new double[Months.DAYS_PER_YEAR];
-  final double[] dayLengthH = new double[Months.DAYS_PER_YEAR];
-
-  ClimateYear(SiteClimate site) {
+  private ClimateYear(
+      SiteClimate site, HoursDesign hours, double longitudeDeg, HourlyWeather weather) {
     this.site = site;
+    this.hours = hours;
+    this.longitudeDeg = longitudeDeg;
+    this.weather = weather;
     this.horizon = new Horizon(site.horizonRad());
   }
 
   /** Makes the year of a site from its monthly climate, in true solar time. */
   public static ClimateYear of(SiteClimate site) {
-    return NormalYear.of(site, Orbit.REAL);
+    return of(site, Orbit.REAL);
+  }
+
+  static ClimateYear of(SiteClimate site, Orbit orbit) {
+    return new ClimateYear(site, null, Double.NaN, NormalYear.of(site, orbit));
   }
 
   /** Makes the year of a site from hours, in local standard time. */
   public static ClimateYear of(SiteClimate site, HoursDesign hours, double longitudeDeg) {
-    return MeasuredYear.of(site, hours, longitudeDeg);
+    return new ClimateYear(site, hours, longitudeDeg, MeasuredYear.of(site, hours, longitudeDeg));
+  }
+
+  /**
+   * The year of another site with the weather of this one.
+   *
+   * @param other the other site
+   * @param otherHours its hours; null if it has none
+   * @param otherLongitudeDeg its longitude, for its hours
+   * @return null if its weather is not the same
+   */
+  public ClimateYear over(SiteClimate other, HoursDesign otherHours, double otherLongitudeDeg) {
+    boolean same =
+        site.hasAirAndSunOf(other)
+            && Objects.equals(hours, otherHours)
+            && Double.compare(longitudeDeg, otherLongitudeDeg) == 0;
+    return same ? new ClimateYear(other, otherHours, otherLongitudeDeg, weather) : null;
   }
 
   /**
@@ -50,7 +65,7 @@ public final class ClimateYear {
    */
   public TiltedYear tilted(double tiltDeg, double azimuthDeg) {
     return TiltedYear.of(
-        this, horizon, FastMath.toRadians(tiltDeg), FastMath.toRadians(azimuthDeg - 180));
+        site, weather, horizon, FastMath.toRadians(tiltDeg), FastMath.toRadians(azimuthDeg - 180));
   }
 
   /** The monthly climate of the site. */
@@ -60,56 +75,46 @@ public final class ClimateYear {
 
   /** Air temperature of each hour, Cel. */
   public double[] airC() {
-    return airC;
+    return weather.airC;
   }
 
   /** Temperature of the sky in each hour, Cel. */
   public double[] skyC() {
-    return skyC;
+    return weather.skyC;
   }
 
   /** Wind at 10 m in each hour, m/s. */
   public double[] windMS() {
-    return windMS;
+    return weather.windMS;
   }
 
   /** Beam radiation on the horizontal, W/m2. */
   public double[] beamWM2() {
-    return beamWM2;
+    return weather.beamWM2;
   }
 
   /** Sky diffuse radiation on the horizontal, W/m2. */
   public double[] diffuseWM2() {
-    return diffuseWM2;
+    return weather.diffuseWM2;
   }
 
   /** Radiation on the horizontal outside the atmosphere, W/m2; nought at night. */
   public double[] extraterrestrialWM2() {
-    return extraterrestrialWM2;
-  }
-
-  /** Hour angle in the middle of the sunlit part of each hour, rad. */
-  public double[] hourAngleRad() {
-    return hourAngleRad;
-  }
-
-  /** Declination of each day, rad. */
-  public double[] declinationRad() {
-    return declinationRad;
+    return weather.extraterrestrialWM2;
   }
 
   /** Mean air temperature of each day, Cel. */
   public double[] dailyAirC() {
-    return dailyAirC;
+    return weather.dailyAirC;
   }
 
   /** Global radiation of each day, MJ/m2. */
   public double[] dailySolarMJM2() {
-    return dailySolarMJM2;
+    return weather.dailySolarMJM2;
   }
 
   /** Hours between sunrise and sunset of each day. */
   public double[] dayLengthH() {
-    return dayLengthH;
+    return weather.dayLengthH;
   }
 }

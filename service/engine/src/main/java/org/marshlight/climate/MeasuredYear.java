@@ -11,20 +11,20 @@ final class MeasuredYear {
   private final SiteClimate site;
   private final HoursDesign hours;
   private final double longitudeDeg;
-  private final ClimateYear year;
+  private final HourlyWeather year;
 
   private MeasuredYear(SiteClimate site, HoursDesign hours, double longitudeDeg) {
     this.site = site;
     this.hours = hours;
     this.longitudeDeg = longitudeDeg;
-    this.year = new ClimateYear(site);
+    this.year = new HourlyWeather();
   }
 
-  static ClimateYear of(SiteClimate site, HoursDesign hours, double longitudeDeg) {
+  static HourlyWeather of(SiteClimate site, HoursDesign hours, double longitudeDeg) {
     return new MeasuredYear(site, hours, longitudeDeg).make();
   }
 
-  private ClimateYear make() {
+  private HourlyWeather make() {
     int[] months = Months.monthOfDay();
     double[] normalDewPoint = MonthToDay.days(site.dewPointC());
     for (int day = 0; day < Months.DAYS_PER_YEAR; day++) {
@@ -51,8 +51,8 @@ final class MeasuredYear {
   /** Splits an hour's sun and finds the hour angle in the middle of its sunlit part. */
   private void sun(int day) {
     double latitude = site.latitudeRad();
-    double declination = SunPosition.declination(day + 1);
-    double distance = SunPosition.distanceFactor(day + 1);
+    double declination = Orbit.REAL.declination(day);
+    double distance = Orbit.REAL.distanceFactor(day);
     double sunset = SunPosition.sunsetHourAngle(latitude, declination);
     year.declinationRad[day] = declination;
     year.dayLengthH[day] = SunPosition.daylightHours(sunset);
@@ -75,7 +75,7 @@ final class MeasuredYear {
               * SolarRadiation.SOLAR_CONSTANT_W_M2
               * distance
               * Math.max(0, SunPosition.cosZenith(latitude, declination, middle));
-      year.hourAngleRad[index] = middle;
+      year.sunAt(index, middle);
       year.extraterrestrialWM2[index] = outside;
       year.beamWM2[index] = Math.max(0, Math.min(outside, global - diffuse));
       year.diffuseWM2[index] = global - year.beamWM2[index];

@@ -10,21 +10,21 @@ final class NormalYear {
 
   private final SiteClimate site;
   private final Orbit orbit;
-  private final ClimateYear year;
+  private final HourlyWeather year;
   private final double[] globalShare = new double[24];
   private final double[] diffuseShare = new double[24];
 
   private NormalYear(SiteClimate site, Orbit orbit) {
     this.site = site;
     this.orbit = orbit;
-    this.year = new ClimateYear(site);
+    this.year = new HourlyWeather();
   }
 
-  static ClimateYear of(SiteClimate site, Orbit orbit) {
+  static HourlyWeather of(SiteClimate site, Orbit orbit) {
     return new NormalYear(site, orbit).make();
   }
 
-  private ClimateYear make() {
+  private HourlyWeather make() {
     double[] outside = orbit.extraterrestrialMJM2Day(site.latitudeRad());
     double[] air = MonthToDay.days(site.airC());
     double[] dewPoint = MonthToDay.days(site.dewPointC());
@@ -89,12 +89,12 @@ final class NormalYear {
       globalSum += globalShare[hour];
       diffuseSum += diffuseShare[hour];
       int index = 24 * day + hour;
-      year.hourAngleRad[index] = middle;
+      year.sunAt(index, middle);
       year.extraterrestrialWM2[index] =
           lit
               * SolarRadiation.SOLAR_CONSTANT_W_M2
               * distance
-              * Math.max(0, sinSin + cosCos * FastMath.cos(middle));
+              * Math.max(0, sinSin + cosCos * year.cosHourAngle[index]);
     }
     for (int hour = 0; hour < 24; hour++) {
       double global = globalWhM2 * globalShare[hour] / globalSum;

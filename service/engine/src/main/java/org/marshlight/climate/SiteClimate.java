@@ -1,5 +1,7 @@
 package org.marshlight.climate;
 
+import java.util.Arrays;
+
 /**
  * A site's climate month by month, complete: what a plan left out has been filled.
  *
@@ -34,6 +36,20 @@ public record SiteClimate(
     GroundSurface ground,
     double[] groundReflectance,
     double[] horizonRad) {
+
+  /**
+   * Whether another site's normals make the same air and the same sun; what is below may differ.
+   */
+  boolean hasAirAndSunOf(SiteClimate other) {
+    return latitudeRad == other.latitudeRad
+        && elevationM == other.elevationM
+        && Arrays.equals(airC, other.airC)
+        && Arrays.equals(dailyRangeK, other.dailyRangeK)
+        && Arrays.equals(dewPointC, other.dewPointC)
+        && Arrays.equals(windMS, other.windMS)
+        && Arrays.equals(solarKWhM2Day, other.solarKWhM2Day)
+        && Arrays.equals(clearness, other.clearness);
+  }
 
   /** Depth at which the year's swing in this soil is down to 1/e, m. */
   public double dampingDepthM() {

@@ -183,15 +183,31 @@ public final class SolarRadiation {
       @Argument(symbol = "I_o", unit = "W/m2", low = 0.001, high = 1500) double extraterrestrial,
       @Argument(symbol = "R_b", unit = "1", low = 0, high = 1000) double beamRatio,
       @Argument(symbol = "beta", unit = "rad", low = 0, high = 3.1416) double tiltRad) {
+    return skyDiffuse(
+        beam,
+        diffuse,
+        extraterrestrial,
+        beamRatio,
+        FastMath.cos(tiltRad),
+        FastMath.sin(tiltRad / 2));
+  }
+
+  /** Sky diffuse on a plane of which {@code cos beta} and {@code sin(beta / 2)} are known. */
+  static double skyDiffuse(
+      double beam,
+      double diffuse,
+      double extraterrestrial,
+      double beamRatio,
+      double cosTilt,
+      double sinHalfTilt) {
     double anisotropy = Math.min(1, beam / extraterrestrial);
     double global = beam + diffuse;
     double modulation = global > 0 ? Math.sqrt(beam / global) : 0;
-    double sine = FastMath.sin(tiltRad / 2);
     return diffuse
         * ((1 - anisotropy)
-                * (1 + FastMath.cos(tiltRad))
+                * (1 + cosTilt)
                 / 2
-                * (1 + modulation * sine * sine * sine)
+                * (1 + modulation * sinHalfTilt * sinHalfTilt * sinHalfTilt)
             + anisotropy * beamRatio);
   }
 

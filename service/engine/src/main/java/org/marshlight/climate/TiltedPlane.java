@@ -43,11 +43,9 @@ final class TiltedPlane {
     zenithCosine = cosine * cosLatitude;
   }
 
-  void hour(double hourAngleRad) {
-    double cosine = FastMath.cos(hourAngleRad);
-    cosZenith = zenithConstant + zenithCosine * cosine;
-    cosIncidence =
-        Math.max(0, dayConstant + dayCosine * cosine + daySine * FastMath.sin(hourAngleRad));
+  void hour(double cosHourAngle, double sinHourAngle) {
+    cosZenith = zenithConstant + zenithCosine * cosHourAngle;
+    cosIncidence = Math.max(0, dayConstant + dayCosine * cosHourAngle + daySine * sinHourAngle);
   }
 
   double cosZenith() {

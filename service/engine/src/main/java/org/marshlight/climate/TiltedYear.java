@@ -15,19 +15,26 @@ import org.marshlight.contract.Months;
 public record TiltedYear(
     double[] beamWM2, double[] skyWM2, double[] groundWM2, double[] cosIncidence) {
 
-  static TiltedYear of(ClimateYear year, Horizon horizon, double tiltRad, double westOfSouthRad) {
+  static TiltedYear of(
+      SiteClimate site,
+      HourlyWeather year,
+      Horizon horizon,
+      double tiltRad,
+      double westOfSouthRad) {
     TiltedYear tilted =
         new TiltedYear(
             new double[ClimateYear.HOURS],
             new double[ClimateYear.HOURS],
             new double[ClimateYear.HOURS],
             new double[ClimateYear.HOURS]);
-    TiltedPlane plane = new TiltedPlane(year.site().latitudeRad(), tiltRad, westOfSouthRad);
-    double groundView = (1 - FastMath.cos(tiltRad)) / 2;
+    TiltedPlane plane = new TiltedPlane(site.latitudeRad(), tiltRad, westOfSouthRad);
+    double cosTilt = FastMath.cos(tiltRad);
+    double sinHalfTilt = FastMath.sin(tiltRad / 2);
+    double groundView = (1 - cosTilt) / 2;
     double skyShare = horizon.skyShare();
     int[] months = Months.monthOfDay();
     for (int day = 0; day < Months.DAYS_PER_YEAR; day++) {
-      double reflected = groundView * year.site().groundReflectance()[months[day]];
+      double reflected = groundView * site.groundReflectance()[months[day]];
       plane.day(year.declinationRad[day]);
       for (int hour = 24 * day; hour < 24 * day + 24; hour++) {
         double beam = year.beamWM2[hour];
@@ -36,18 +43,17 @@ public record TiltedYear(
         if (beam + diffuse <= 0 || outside <= 0) {
           continue;
         }
-        double hourAngle = year.hourAngleRad[hour];
-        plane.hour(hourAngle);
+        plane.hour(year.cosHourAngle[hour], year.sinHourAngle[hour]);
         double cosZenith = plane.cosZenith();
         boolean seen =
             horizon.shows(
-                year.site().latitudeRad(), year.declinationRad[day], hourAngle, cosZenith);
+                site.latitudeRad(), year.declinationRad[day], year.hourAngleRad[hour], cosZenith);
         double ratio = seen && cosZenith > 0 ? plane.cosIncidence() / cosZenith : 0;
         tilted.beamWM2[hour] = beam * ratio;
         tilted.skyWM2[hour] =
             skyShare
-                * SolarRadiation.tiltedSkyDiffuse(
-                    seen ? beam : 0, diffuse, outside, ratio, tiltRad);
+                * SolarRadiation.skyDiffuse(
+                    seen ? beam : 0, diffuse, outside, ratio, cosTilt, sinHalfTilt);
         tilted.groundWM2[hour] = reflected * (beam + diffuse);
         tilted.cosIncidence[hour] = seen ? plane.cosIncidence() : 0;
       }

@@ -31,7 +31,7 @@ final class Sites {
       return base.site();
     }
     if (last == null || !BaseRun.sameWeather(lastPlan, lastSet, plan, set)) {
-      last = PreparedSite.of(plan, set);
+      last = PreparedSite.of(plan, set, last == null ? base.site() : last);
       lastPlan = plan;
       lastSet = set;
     }

@@ -34,7 +34,7 @@ public final class SymmetricYears {
     double[] outside = orbit.extraterrestrialMJM2Day(Math.toRadians(latitudeDeg));
     double[] solar = new double[Months.COUNT];
     Arrays.setAll(solar, month -> clearness[month] * outside[month] / 3.6);
-    return NormalYear.of(
+    return ClimateYear.of(
         new SiteClimate(
             Math.toRadians(latitudeDeg),
             100,
