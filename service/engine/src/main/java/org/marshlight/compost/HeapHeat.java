@@ -127,7 +127,21 @@ public final class HeapHeat {
       @Argument(symbol = "T_a", unit = "Cel", low = -60, high = 50) double airTemperatureC,
       @Argument(symbol = "n", unit = "1", low = 1, high = 30) double airExcess,
       @Argument(symbol = "l", unit = "MJ/kg", low = 2, high = 3) double evaporationMJKg) {
-    double water = saturatedHumidity(temperatureC) - saturatedHumidity(airTemperatureC);
+    return heatOfAirMJKg(
+        temperatureC,
+        airTemperatureC,
+        saturatedHumidity(temperatureC) - saturatedHumidity(airTemperatureC),
+        airExcess,
+        evaporationMJKg);
+  }
+
+  /** The same for air of which it is known how much water it takes up, kg/kg. */
+  static double heatOfAirMJKg(
+      double temperatureC,
+      double airTemperatureC,
+      double water,
+      double airExcess,
+      double evaporationMJKg) {
     double air = airExcess / OXYGEN_OF_AIR;
     return Math.max(
         0,

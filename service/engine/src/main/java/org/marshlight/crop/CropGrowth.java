@@ -24,7 +24,6 @@ import org.marshlight.wetland.StandGrowth;
  * @param undergroundBeforeHarvestKg dry mass below ground when the harvest begins
  * @param growthKg dry matter made
  * @param lost dry matter not made, by what was lacking
- * @param years years run until the stand was steady
  */
 public record CropGrowth(
     double[] nitrogenUptakeKg,
@@ -43,8 +42,7 @@ public record CropGrowth(
     double peakTopsKg,
     double undergroundBeforeHarvestKg,
     double growthKg,
-    Lost lost,
-    int years)
+    Lost lost)
     implements StandGrowth {
 
   /**
@@ -102,8 +100,7 @@ public record CropGrowth(
             y.lostToPhosphorus * area,
             y.lostToPotassium * area,
             y.lostToWater * area,
-            y.lostToHarvest * area),
-        y.years);
+            y.lostToHarvest * area));
   }
 
   /** Organic matter burned in storage, and in turning reserves to tops. */

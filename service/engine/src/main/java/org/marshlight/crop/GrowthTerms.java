@@ -117,7 +117,8 @@ public final class GrowthTerms {
       @Argument(symbol = "w", unit = "1", low = 0, high = 10) double warmFactor,
       @Argument(symbol = "Q", unit = "1", low = 1, high = 5) double q10,
       @Argument(symbol = "T", unit = "Cel", low = -80, high = 60) double temperatureC) {
-    return yearlyLoss / 365 * warmFactor * FastMath.pow(q10, (Math.max(0, temperatureC) - 20) / 10);
+    double tenKelvins = (Math.max(0, temperatureC) - 20) / 10;
+    return yearlyLoss / 365 * warmFactor * FastMath.exp(FastMath.log(q10) * tenKelvins);
   }
 
   @Formula(

@@ -2,6 +2,7 @@ package org.marshlight.crop;
 
 import java.util.Arrays;
 import org.marshlight.contract.Months;
+import org.marshlight.statistics.PeriodicLimit;
 
 /**
  * The years of one square metre of a stand, run until each is like the one before. Growth of a day
@@ -38,9 +39,6 @@ final class StandYears {
   private double reserve;
   private double vigour = 1;
   private double uncut = 1;
-
-  /** Years run until the stand was steady. */
-  int years;
 
   /** Sums of the year run last. */
   final double[] topsGrowth = new double[Months.COUNT];
@@ -95,9 +93,17 @@ final class StandYears {
     this.reserve = underground;
   }
 
-  /** Runs years until the stand is steady; the sums are those of the last. */
+  /**
+   * Runs years until the stand is steady; the sums are those of the last. What stands comes near
+   * its limit as a geometric series: after every two years it is put where the series leads, though
+   * never far towards nothing, where few reserves would still raise a stand again.
+   */
   StandYears run() {
-    for (years = 1; years <= MOST_YEARS; years++) {
+    PeriodicLimit limit = new PeriodicLimit(2);
+    for (int year = 0; year < MOST_YEARS; year++) {
+      double[] led = limit.next(new double[] {tops, underground});
+      tops = led[0];
+      underground = led[1];
       double topsBefore = tops;
       double undergroundBefore = underground;
       clear();

@@ -15,6 +15,8 @@ final class AirGap {
   /** Rayleigh number of a gap of 1 m for each kelvin across it, by mean temperature. */
   private static final double[] RAYLEIGH_PER_K = new double[WARMEST_K - COLDEST_K + 1];
 
+  private static final double LAST_PLACE = RAYLEIGH_PER_K.length - 1.001;
+
   private static final double[] CONDUCTIVITY = new double[WARMEST_K - COLDEST_K + 1];
 
   static {
@@ -39,8 +41,7 @@ final class AirGap {
    * Heat by air from below to above for each kelvin, W/(m2.K); conduction alone if above is warmer.
    */
   double convectionWM2K(double belowK, double aboveK) {
-    double place =
-        Math.max(0, Math.min(RAYLEIGH_PER_K.length - 1.001, (belowK + aboveK) / 2 - COLDEST_K));
+    double place = HourLoop.held((belowK + aboveK) / 2 - COLDEST_K, LAST_PLACE);
     int low = (int) place;
     double share = place - low;
     double conduction = between(CONDUCTIVITY, low, share) * perGapM;

@@ -15,6 +15,9 @@ public final class CoverHeatTransfer {
 
   private static final double ICE_POINT_K = 273.15;
 
+  private static final double PER_1708 = 1.0 / 1708;
+  private static final double PER_5830 = 1.0 / 5830;
+
   private CoverHeatTransfer() {}
 
   /** Rayleigh number of an air gap, with properties of air at the mean temperature. */
@@ -67,8 +70,8 @@ public final class CoverHeatTransfer {
     }
     double critical = 1708 / rayleighCosTilt;
     double start = 1 - critical;
-    double tilted = Math.max(0, 1 - tiltTerm * critical);
-    double strong = rayleighCosTilt > 5830 ? CubeRoot.of(rayleighCosTilt / 5830) - 1 : 0;
+    double tilted = tiltTerm < rayleighCosTilt * PER_1708 ? 1 - tiltTerm * critical : 0;
+    double strong = rayleighCosTilt > 5830 ? CubeRoot.of(rayleighCosTilt * PER_5830) - 1 : 0;
     return 1 + 1.44 * tilted * start + strong;
   }
 

@@ -2,8 +2,9 @@ package org.marshlight.digester;
 
 /**
  * Cube root for the hour loop, where it is the dearest part of two convection correlations: a first
- * guess from the exponent, and twice Halley's rule. Within 1e-14 of the true value, and the same on
- * every machine, at half the time of the libraries' correctly rounded roots.
+ * guess from the exponent, within 3.3 percent, and one step of Pade's rule of order five. Within
+ * 1.3e-8 of the true value, far nearer than any of the correlations, smooth, and the same on every
+ * machine, at a third of the time of the libraries' correctly rounded roots.
  */
 final class CubeRoot {
 
@@ -11,7 +12,7 @@ final class CubeRoot {
   private static final long GUESS = 0x2A9F_7893_782D_A1CEL;
 
   /** From here to its reciprocal no step of the rule under- or overflows. */
-  static final double LEAST = 1e-200;
+  static final double LEAST = 1e-100;
 
   private CubeRoot() {}
 
@@ -21,12 +22,11 @@ final class CubeRoot {
    * @param x from {@link #LEAST} to its reciprocal
    */
   static double of(double x) {
-    double guess = Double.longBitsToDouble(Double.doubleToRawLongBits(x) / 3 + GUESS);
-    return halley(halley(guess, x), x);
-  }
-
-  private static double halley(double root, double x) {
+    double root = Double.longBitsToDouble(Double.doubleToRawLongBits(x) / 3 + GUESS);
     double cube = root * root * root;
-    return root * (cube + x + x) / (cube + cube + x);
+    double squares = 5 * cube * cube;
+    double products = 35 * cube * x;
+    double xx = x * x;
+    return root * (14 * xx + products + squares) / (5 * xx + products + 2.8 * squares);
   }
 }

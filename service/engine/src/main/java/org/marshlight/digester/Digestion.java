@@ -1,10 +1,12 @@
 package org.marshlight.digester;
 
+import java.util.Arrays;
 import java.util.List;
 import org.marshlight.contract.Months;
 import org.marshlight.feed.Matter;
 import org.marshlight.feed.Stoichiometry;
 import org.marshlight.feed.Waste;
+import org.marshlight.statistics.PeriodicLimit;
 
 /**
  * What becomes of matter in a tank, day by day over the years between two desludgings, repeated
@@ -20,30 +22,15 @@ final class Digestion {
   private static final int MOST_CYCLES = 200;
   private static final double PERIODIC = 1e-6;
   private static final double WATER_KG_M3 = 1000;
-
-  /** Dry mass of acid for each kg of its COD: acetic acid. */
-  private static final double ACID_SOLIDS = 60.052 / (4 * Stoichiometry.OXYGEN);
-
-  /** Carbon of methane for each kg of its COD. */
-  private static final double METHANE_CARBON_PER_COD =
-      Stoichiometry.METHANE_CARBON / Stoichiometry.METHANE_COD;
-
-  /** Molar mass of water, kg/kmol. */
-  private static final double WATER_KG_KMOL = Stoichiometry.OXYGEN + 2 * Stoichiometry.HYDROGEN;
-
   private static final double SULPHIDE_COD_PER_SULPHUR = 2;
-
-  /** COD of a kilomole of sulphide, kg, which is that of a kilomole of methane. */
-  private static final double SULPHIDE_COD_KG_KMOL = 4 * Stoichiometry.OXYGEN;
 
   private final Lumps lumps;
   private final DigestionCoefficients coefficients;
+  private final DigestionRates rates;
   private final double volumeM3;
   private final int compartments;
   private final int years;
   private final int desludgingDay;
-  private final double pressurePa;
-  private final double[] liquorC;
   private final int[] monthOfDay = Months.monthOfDay();
 
   private final double[] waterKgDay = new double[Months.COUNT];
@@ -55,71 +42,19 @@ final class Digestion {
   private final double[] potassiumKgDay = new double[Months.COUNT];
   private final double[] inorganicCarbonKgDay = new double[Months.COUNT];
 
-  /** Water set free when a lump is turned to acid, kg for each kg of its COD. */
-  private final double[] waterToAcid;
-
-  private final double[][] hydrolysed;
-  private final double[] acidTurned = new double[Months.DAYS_PER_YEAR];
-  private final double[] capacityFactor = new double[Months.DAYS_PER_YEAR];
-  private final double[] saturationKgM3 = new double[Months.DAYS_PER_YEAR];
-  private final double[] vapourPerMethaneCod = new double[Months.DAYS_PER_YEAR];
-  private final double[] sulphidePerMethaneCod = new double[Months.DAYS_PER_YEAR];
-
-  private final double[] sludgeDegradable;
-  private final double[] sludgeInert;
+  private final Sludge sludge;
   private final double[][] liquorDegradable;
   private final double[] liquorInert;
-  private final Acid sludgeAcid = new Acid();
   private final Acid[] liquorAcid;
   private final Dissolved dissolved = new Dissolved();
   private final Dissolved leaving = new Dissolved();
   private final double waterKg;
-  private final Today today = new Today();
-  private double sludgeFixed;
-  private double reactionWaterToday;
+  private final MethaneOfDay today = new MethaneOfDay();
 
-  /** Acid: its COD from people's load and from the rest, and its carbon. */
-  private static final class Acid {
-    double people;
-    double other;
-    double carbon;
+  /** Scratch by lump: COD turned to acid, and COD that comes from the compartment before. */
+  private final double[] turned;
 
-    double cod() {
-      return people + other;
-    }
-
-    /** Takes a share out. */
-    void keep(double share) {
-      people *= share;
-      other *= share;
-      carbon *= share;
-    }
-
-    void add(Acid from, double share) {
-      people += from.people * share;
-      other += from.other * share;
-      carbon += from.carbon * share;
-    }
-  }
-
-  /** What a day has turned to methane, COD, and how far acid outran what could turn it. */
-  private static final class Today {
-    double people;
-    double other;
-    double carbonDioxide;
-    double crowding;
-
-    void clear() {
-      people = 0;
-      other = 0;
-      carbonDioxide = 0;
-      crowding = 0;
-    }
-
-    double methane() {
-      return people + other;
-    }
-  }
+  private final double[] arriving;
 
   /**
    * A tank ready to be run.
@@ -141,28 +76,27 @@ final class Digestion {
     this.coefficients = coefficients;
     this.volumeM3 = volumeM3;
     this.compartments = compartments;
-    this.liquorC = liquorC;
     this.years = years;
     this.desludgingDay = Months.firstDay(desludgingMonth) + Months.days(desludgingMonth) - 1;
-    this.pressurePa = pressureKPa * 1000;
-    sludgeDegradable = new double[lumps.count];
-    sludgeInert = new double[lumps.count];
+    rates = new DigestionRates(lumps, coefficients, pressureKPa * 1000, liquorC);
     liquorDegradable = new double[compartments][lumps.count];
     liquorInert = new double[lumps.count];
+    turned = new double[lumps.count];
+    arriving = new double[lumps.count];
     liquorAcid = new Acid[compartments];
     for (int c = 0; c < compartments; c++) {
       liquorAcid[c] = new Acid();
     }
-    hydrolysed = new double[Months.DAYS_PER_YEAR][lumps.count];
-    waterToAcid = new double[lumps.count];
-    for (int lump = 0; lump < lumps.count; lump++) {
-      waterToAcid[lump] =
-          lumps.boundWater[lump]
-              - Stoichiometry.waterOfOxidationKg(ACID_SOLIDS, 1, lumps.carbon[lump], 0);
-    }
     waterKg = volumeM3 * WATER_KG_M3;
     inflows(wastes);
-    rates();
+    sludge =
+        new Sludge(
+            lumps,
+            coefficients,
+            rates,
+            coefficients.sludgeFill() * volumeM3,
+            fixedSettledKgDay,
+            settlingSolidsKgDay);
   }
 
   private void inflows(List<Waste> wastes) {
@@ -183,66 +117,6 @@ final class Digestion {
     }
   }
 
-  private void rates() {
-    for (int day = 0; day < Months.DAYS_PER_YEAR; day++) {
-      rate(day, liquorC[day], 1);
-    }
-  }
-
-  /**
-   * Sets what hangs on a day's temperature.
-   *
-   * @param adapted how far the sludge is used to its temperatures, 0 to 1
-   */
-  private void rate(int day, double temperatureC, double adapted) {
-    double arrhenius =
-        MethaneKinetics.arrheniusFactor(temperatureC, coefficients.hydrolysisActivation());
-    double cold =
-        MethaneKinetics.coldCapacity(
-            temperatureC, coefficients.coldZero(), coefficients.coldCapacityAtTen());
-    if (adapted < 1) {
-      double young =
-          MethaneKinetics.unadaptedCapacity(
-              temperatureC,
-              coefficients.unadaptedZero(),
-              coefficients.unadaptedCapacityAtTen(),
-              coefficients.unadaptedCapacityAtFifteen());
-      cold = adapted * cold + (1 - adapted) * young;
-    }
-    double alive =
-        cold
-            * MethaneKinetics.overheatedCapacity(
-                temperatureC, coefficients.overheatingStarts(), coefficients.overheatingEnds());
-    for (int lump = 0; lump < lumps.count; lump++) {
-      hydrolysed[day][lump] = MethaneKinetics.plugFlowConversion(lumps.rate35[lump] * arrhenius, 1);
-    }
-    acidTurned[day] =
-        MethaneKinetics.plugFlowConversion(coefficients.acidRate35() * arrhenius * alive, 1);
-    capacityFactor[day] = arrhenius * alive;
-    saturationKgM3[day] =
-        MethaneKinetics.dissolvedMethaneMgL(
-                temperatureC, pressurePa * coefficients.methaneFraction())
-            * coefficients.oversaturation()
-            / 1000;
-    double sulphideMolM3 =
-        Sulphide.hydrogenSulphideShare(temperatureC, coefficients.liquorPh())
-            * 1000
-            / SULPHIDE_COD_KG_KMOL;
-    sulphidePerMethaneCod[day] =
-        Sulphide.partialPressurePa(temperatureC, sulphideMolM3)
-            / pressurePa
-            / coefficients.methaneFraction();
-    double vapourPa =
-        1000 * MethaneKinetics.vapourPressureKPa(Math.max(-40, Math.min(59, temperatureC)));
-    vapourPerMethaneCod[day] =
-        vapourPa
-            / (pressurePa - vapourPa)
-            * WATER_KG_KMOL
-            / Stoichiometry.METHANE
-            / Stoichiometry.METHANE_COD
-            / coefficients.methaneFraction();
-  }
-
   /**
    * The first years of a tank that starts with water alone and sludge that is not used to the cold.
    *
@@ -257,7 +131,7 @@ final class Digestion {
     int told = -1;
     int month = -1;
     for (int day = 0; day < daily.length; day++) {
-      rate(dayOfYear, daily[day], Math.min(1, (double) day / Months.DAYS_PER_YEAR));
+      rates.set(dayOfYear, daily[day], Math.min(1, (double) day / Months.DAYS_PER_YEAR));
       if (monthOfDay[dayOfYear] != month) {
         month = monthOfDay[dayOfYear];
         told++;
@@ -272,25 +146,23 @@ final class Digestion {
   }
 
   /**
-   * Runs periods until one ends as it began, and returns the last. What solids are left from one
-   * desludging to the next comes near its limit as a geometric series: after every two periods it
-   * is put where the series leads (Aitken).
+   * Runs periods until one ends as it began, and returns the last. What settles hangs on nothing in
+   * the liquor, so the sludge is brought there first and alone; a last year that is not told then
+   * fills the liquor.
    */
   DigestionYear periodic() {
+    bringSludge();
+    runYear(years - 1, new DigestionYear(years));
     DigestionYear result = null;
-    PeriodicLimit limit = new PeriodicLimit(2 * lumps.count + 1);
-    for (int cycle = 1; cycle <= MOST_CYCLES; cycle++) {
-      takeSolids(limit.next(solids()));
-      double before = heldCod();
+    for (int cycle = 0; cycle < MOST_CYCLES; cycle++) {
       Matter start = held();
       result = new DigestionYear(years);
       for (int year = 0; year < years; year++) {
         runYear(year, result);
       }
-      result.kept = held().minus(start).times(1.0 / years);
-      result.cyclesRun = cycle;
-      double scale = Math.max(before, 1e-12);
-      if (Math.abs(heldCod() - before) <= PERIODIC * scale) {
+      Matter kept = held().minus(start);
+      result.kept = kept.times(1.0 / years);
+      if (stands(kept.codKg(), start.codKg())) {
         break;
       }
     }
@@ -298,18 +170,51 @@ final class Digestion {
     return result;
   }
 
-  private double[] solids() {
-    double[] state = new double[2 * lumps.count + 1];
-    System.arraycopy(sludgeDegradable, 0, state, 0, lumps.count);
-    System.arraycopy(sludgeInert, 0, state, lumps.count, lumps.count);
-    state[2 * lumps.count] = sludgeFixed;
-    return state;
+  private static boolean stands(double change, double before) {
+    return Math.abs(change) <= PERIODIC * Math.max(before, 1e-12);
   }
 
-  private void takeSolids(double[] state) {
-    System.arraycopy(state, 0, sludgeDegradable, 0, lumps.count);
-    System.arraycopy(state, lumps.count, sludgeInert, 0, lumps.count);
-    sludgeFixed = state[2 * lumps.count];
+  /**
+   * Brings the sludge to the start of the last year of a period that ends as it began. In a tank
+   * that never fills it begins there; in one that does, each period begins where those before it
+   * lead.
+   */
+  private void bringSludge() {
+    sludge.begin(new PeriodicSolids(years, desludgingDay, coefficients.seedShare()));
+    PeriodicLimit limit = new PeriodicLimit(2 * lumps.count + 1);
+    for (int cycle = 0; cycle < MOST_CYCLES; cycle++) {
+      sludge.takeSolids(limit.next(sludge.solids()));
+      double before = sludge.codKg();
+      runSludge(true);
+      for (int year = 1; year < years; year++) {
+        runSludge(false);
+      }
+      if (stands(sludge.codKg() - before, before)) {
+        break;
+      }
+    }
+    dissolved.wash(0, leaving);
+    liquorAcid[0].keep(0);
+  }
+
+  /** A year of the sludge alone; what it gives to the liquor is of no account. */
+  private void runSludge(boolean desludged) {
+    for (int day = 0; day < Months.DAYS_PER_YEAR; day++) {
+      int month = monthOfDay[day];
+      today.clear();
+      digestSludge(day, month, sludge.settlingShare(month, sludge.m3()));
+      if (desludged && day == desludgingDay) {
+        sludge.keep(coefficients.seedShare());
+      }
+    }
+  }
+
+  private void digestSludge(int day, int month, double settling) {
+    sludge.settle(month, settling);
+    sludge.digest(day, dissolved, today);
+    double exchange = coefficients.sludgeAcidExchange();
+    liquorAcid[0].add(sludge.acid, exchange);
+    sludge.acid.keep(1 - exchange);
   }
 
   private void runYear(int year, DigestionYear result) {
@@ -322,80 +227,52 @@ final class Digestion {
       }
     }
     result.yearMethaneCod[year] = methane;
-    result.yearSludgeM3[year] = sludgeM3();
+    result.yearSludgeM3[year] = sludge.m3();
   }
 
   private double runDay(int year, int day, int month, DigestionYear result) {
-    double sludge = sludgeM3();
-    result.greatestSludgeM3 = Math.max(result.greatestSludgeM3, sludge);
-    double settling = settlingShare(month, sludge);
+    double sludgeM3 = sludge.m3();
+    result.greatestSludgeM3 = Math.max(result.greatestSludgeM3, sludgeM3);
+    double settling = sludge.settlingShare(month, sludgeM3);
     if (settling < 1) {
       result.filledDays++;
       result.workableDays = Math.min(result.workableDays, daysSinceDesludging(year, day));
     }
-    double liquorM3 = Math.max((1 - coefficients.sludgeFill()) * volumeM3, volumeM3 - sludge);
-    feed(month, settling);
-
+    double liquorM3 = Math.max((1 - coefficients.sludgeFill()) * volumeM3, volumeM3 - sludgeM3);
     today.clear();
-    digestSludge(day);
-    turnToMethane(
-        sludgeAcid,
-        coefficients.sludgeActivity35() * sludgeVolatileSolids() * capacityFactor[day],
-        acidTurned[day]);
-    double exchange = coefficients.sludgeAcidExchange();
-    liquorAcid[0].add(sludgeAcid, exchange);
-    sludgeAcid.keep(1 - exchange);
+    feedLiquor(month, settling);
+    digestSludge(day, month, settling);
 
     double outM3 = Math.max(0, waterKgDay[month]) / WATER_KG_M3;
     double compartmentM3 = liquorM3 / compartments;
     passLiquor(compartmentM3 / (compartmentM3 + outM3), day, result, month);
     reduceSulphate(month);
+    double able = coefficients.liquorActivity35() * compartmentM3 * rates.capacityFactor[day];
     for (Acid acid : liquorAcid) {
-      turnToMethane(
-          acid,
-          coefficients.liquorActivity35() * compartmentM3 * capacityFactor[day],
-          acidTurned[day]);
+      today.turn(acid, able, rates.acidTurned[day]);
     }
     dissolved.inorganicCarbon += today.carbonDioxide;
     double gasMethane = giveGas(day, month, liquorM3, outM3, result);
     result.dailyGasMethaneCod[year * Months.DAYS_PER_YEAR + day] = gasMethane;
     washOut(liquorM3 / (liquorM3 + outM3), month, result);
-    bookWater(month, gasMethane * vapourPerMethaneCod[day], result);
-    result.acidCodKgM3[month] += liquorAcidCod() / liquorM3 / Months.days(month);
-    result.ammoniumKgM3[month] += dissolved.ammoniumNitrogen / liquorM3 / Months.days(month);
+    bookWater(month, gasMethane * rates.vapourPerMethaneCod[day], result);
+    double shareOfMonth = 1 / (liquorM3 * Months.days(month));
+    result.acidCodKgM3[month] += liquorAcidCod() * shareOfMonth;
+    result.ammoniumKgM3[month] += dissolved.ammoniumNitrogen * shareOfMonth;
     result.acidOverCapacity[month] = Math.max(result.acidOverCapacity[month], today.crowding);
-    return today.methane();
-  }
-
-  /**
-   * Turns a day's share of an acid to methane.
-   *
-   * @param ableKg COD that can be turned in the day at the most
-   * @param share share of the acid that is turned where there is no such limit
-   */
-  private void turnToMethane(Acid acid, double ableKg, double share) {
-    double cod = acid.cod();
-    double turned = Math.min(cod * share, ableKg);
-    if (ableKg > 0) {
-      today.crowding = Math.max(today.crowding, cod * share / ableKg);
-    }
-    if (turned > 0) {
-      today.people += acid.people * (turned / cod);
-      today.other += acid.other * (turned / cod);
-      today.carbonDioxide += methanise(acid, turned / cod);
-    }
+    return today.cod();
   }
 
   /** Parts the day's methane between liquor and gas, and returns the COD of what is gas. */
   private double giveGas(int day, int month, double liquorM3, double outM3, DigestionYear result) {
     double dissolvedMethane =
-        Math.min(today.methane(), saturationKgM3[day] * outM3 * Stoichiometry.METHANE_COD);
-    double gasMethane = today.methane() - dissolvedMethane;
+        Math.min(today.cod(), rates.saturationKgM3[day] * outM3 * Stoichiometry.METHANE_COD);
+    double gasMethane = today.cod() - dissolvedMethane;
     double gasCarbon = gasCarbonDioxide(gasMethane);
     double gasSulphide =
         Math.min(
             dissolved.sulphideCod,
-            gasMethane * sulphidePerMethaneCod[day] * dissolved.sulphideCod / liquorM3);
+            gasMethane * rates.sulphidePerMethaneCod[day] * dissolved.sulphideCod / liquorM3);
     dissolved.inorganicCarbon -= gasCarbon;
     dissolved.sulphideCod -= gasSulphide;
     result.methaneCodPeople[month] += today.people;
@@ -413,24 +290,13 @@ final class Digestion {
     return Math.floorMod(today - last - 1, period) + 1;
   }
 
-  /** Share of what would settle today that finds room below the greatest fill. */
-  private double settlingShare(int month, double sludgeM3) {
-    double roomM3 = coefficients.sludgeFill() * volumeM3 - sludgeM3;
-    double settlingM3 = settlingSolidsKgDay[month] / (WATER_KG_M3 * coefficients.sludgeSolids());
-    return settlingM3 <= roomM3 ? 1 : Math.max(0, roomM3 / settlingM3);
-  }
-
-  private void feed(int month, double settling) {
+  private void feedLiquor(int month, double settling) {
     for (int lump = 0; lump < lumps.count; lump++) {
-      double cod = lumps.codKgDay[lump][month];
-      double settled = settling * cod * lumps.settledShare[lump];
-      double degradable = lumps.degradableShare[lump];
-      sludgeDegradable[lump] += settled * degradable;
-      sludgeInert[lump] += settled * (1 - degradable);
-      liquorDegradable[0][lump] += (cod - settled) * degradable;
-      liquorInert[lump] += (cod - settled) * (1 - degradable);
+      double stays = lumps.codKgDay[lump][month] * (1 - settling * lumps.settledShare[lump]);
+      double degradable = stays * lumps.degradableShare[lump];
+      liquorDegradable[0][lump] += degradable;
+      liquorInert[lump] += stays - degradable;
     }
-    sludgeFixed += settling * fixedSettledKgDay[month];
     dissolved.fixedSolids += (1 - settling) * fixedSettledKgDay[month] + fixedDissolvedKgDay[month];
     dissolved.ammoniumNitrogen += ammoniumKgDay[month];
     dissolved.phosphorus += freePhosphorusKgDay[month];
@@ -438,44 +304,9 @@ final class Digestion {
     dissolved.inorganicCarbon += inorganicCarbonKgDay[month];
   }
 
-  private void digestSludge(int day) {
-    for (int lump = 0; lump < lumps.count; lump++) {
-      double cod = sludgeDegradable[lump] * hydrolysed[day][lump];
-      sludgeDegradable[lump] -= cod;
-      release(lump, cod, sludgeAcid);
-    }
-  }
-
-  /** Moves hydrolysed COD to acid and sets free what was bound with it. */
-  private void release(int lump, double cod, Acid acid) {
-    if (lumps.human[lump]) {
-      acid.people += cod;
-    } else {
-      acid.other += cod;
-    }
-    double carbon = cod * lumps.carbon[lump];
-    acid.carbon += carbon;
-    dissolved.ammoniumNitrogen += cod * lumps.nitrogen[lump];
-    dissolved.phosphorus += cod * lumps.phosphorus[lump];
-    reactionWaterToday += cod * waterToAcid[lump];
-  }
-
-  /** Turns a share of an acid to methane and returns the carbon that becomes carbon dioxide. */
-  private double methanise(Acid acid, double share) {
-    double cod = acid.cod() * share;
-    double carbon = acid.carbon * share;
-    double methaneCarbon = cod * METHANE_CARBON_PER_COD;
-    acid.keep(1 - share);
-    reactionWaterToday +=
-        Stoichiometry.waterOfOxidationKg(cod * ACID_SOLIDS, cod, carbon, 0)
-            - Stoichiometry.waterOfOxidationKg(
-                cod / Stoichiometry.METHANE_COD, cod, methaneCarbon, 0);
-    return carbon - methaneCarbon;
-  }
-
   /** Moves liquor through the compartments for a day and books what leaves the last. */
   private void passLiquor(double stays, int day, DigestionYear result, int month) {
-    passOrganics(stays, hydrolysed[day], result, month);
+    passOrganics(stays, rates.hydrolysed[day], result, month);
     double people = 0;
     double other = 0;
     double carbon = 0;
@@ -491,11 +322,24 @@ final class Digestion {
     }
     result.effluentAcidCod[month] += people + other;
     result.effluentCarbon[month] += carbon;
-    result.effluentVolatileSolids[month] += (people + other) * ACID_SOLIDS;
+    result.effluentVolatileSolids[month] += (people + other) * MethaneOfDay.ACID_SOLIDS;
   }
 
   private void passOrganics(
       double stays, double[] hydrolysedToday, DigestionYear result, int month) {
+    Arrays.fill(arriving, 0);
+    for (int c = 0; c < compartments; c++) {
+      double[] degradable = liquorDegradable[c];
+      for (int lump = 0; lump < lumps.count; lump++) {
+        double mixed = degradable[lump] + arriving[lump];
+        arriving[lump] = mixed * (1 - stays);
+        double left = mixed * stays;
+        double cod = left * hydrolysedToday[lump];
+        degradable[lump] = left - cod;
+        turned[lump] = cod;
+      }
+      today.water += lumps.turnToAcid(turned, liquorAcid[c], dissolved);
+    }
     double degradableOut = 0;
     double inertOut = 0;
     double carbon = 0;
@@ -503,19 +347,10 @@ final class Digestion {
     double nitrogen = 0;
     double phosphorus = 0;
     for (int lump = 0; lump < lumps.count; lump++) {
-      double arriving = 0;
-      for (int c = 0; c < compartments; c++) {
-        double mixed = liquorDegradable[c][lump] + arriving;
-        arriving = mixed * (1 - stays);
-        double left = mixed * stays;
-        double cod = left * hydrolysedToday[lump];
-        liquorDegradable[c][lump] = left - cod;
-        release(lump, cod, liquorAcid[c]);
-      }
       double inert = liquorInert[lump] * (1 - stays);
       liquorInert[lump] -= inert;
-      double out = arriving + inert;
-      degradableOut += arriving;
+      double out = arriving[lump] + inert;
+      degradableOut += arriving[lump];
       inertOut += inert;
       carbon += out * lumps.carbon[lump];
       solids += out * lumps.volatileSolids[lump];
@@ -549,15 +384,16 @@ final class Digestion {
     dissolved.inorganicCarbon += carbon;
     acid.keep(1 - share);
     // sulphate brings the oxygen that takes the acid apart; its electrons stay with the sulphide
-    reactionWaterToday +=
-        Stoichiometry.waterOfOxidationKg(cod * share * ACID_SOLIDS, cod * share, carbon, 0);
+    today.water +=
+        Stoichiometry.waterOfOxidationKg(
+            cod * share * MethaneOfDay.ACID_SOLIDS, cod * share, carbon, 0);
   }
 
   /** Carbon dioxide that goes with the methane at the measured composition, if there is enough. */
   private double gasCarbonDioxide(double gasMethaneCod) {
     double carbon =
         gasMethaneCod
-            * METHANE_CARBON_PER_COD
+            * MethaneOfDay.CARBON_PER_COD
             * (1 - coefficients.methaneFraction())
             / coefficients.methaneFraction();
     return Math.min(carbon, dissolved.inorganicCarbon);
@@ -567,12 +403,11 @@ final class Digestion {
    * Books the day's water: a full tank gives what it gets, and is topped up if it gets too little.
    */
   private void bookWater(int month, double vapour, DigestionYear result) {
-    double over = waterKgDay[month] + reactionWaterToday - vapour;
-    result.reactionWater += reactionWaterToday;
+    double over = waterKgDay[month] + today.water - vapour;
+    result.reactionWater += today.water;
     result.vapourWater += vapour;
     result.effluentWater[month] += Math.max(0, over);
     result.makeUpWater += Math.max(0, -over);
-    reactionWaterToday = 0;
   }
 
   private void washOut(double stays, int month, DigestionYear result) {
@@ -588,50 +423,13 @@ final class Digestion {
   /** Pumps all sludge but the seed, with what is dissolved in its water as in the whole tank's. */
   private void desludge(DigestionYear result) {
     double pumped = 1 - coefficients.seedShare();
-    double water = sludgeWaterKg() * pumped;
-    Matter solids = sludgeMatter().times(pumped);
+    double water = sludge.waterKg() * pumped;
+    Matter solids = sludge.matter().times(pumped);
     dissolved.wash(1 - water / waterKg, leaving);
     result.pumpedSludge =
         solids.plus(Matter.water(water)).plus(leaving.matter()).times(1.0 / years);
-    for (int lump = 0; lump < lumps.count; lump++) {
-      sludgeDegradable[lump] *= 1 - pumped;
-      sludgeInert[lump] *= 1 - pumped;
-    }
-    sludgeAcid.keep(1 - pumped);
-    sludgeFixed *= 1 - pumped;
+    sludge.keep(coefficients.seedShare());
     result.makeUpWater += water;
-  }
-
-  private double sludgeVolatileSolids() {
-    double sum = sludgeAcid.cod() * ACID_SOLIDS;
-    for (int lump = 0; lump < lumps.count; lump++) {
-      sum += (sludgeDegradable[lump] + sludgeInert[lump]) * lumps.volatileSolids[lump];
-    }
-    return sum;
-  }
-
-  private double sludgeM3() {
-    return (sludgeVolatileSolids() + sludgeFixed) / (WATER_KG_M3 * coefficients.sludgeSolids());
-  }
-
-  private double sludgeWaterKg() {
-    return (sludgeVolatileSolids() + sludgeFixed) * (1 / coefficients.sludgeSolids() - 1);
-  }
-
-  private Matter sludgeMatter() {
-    double cod = sludgeAcid.cod();
-    double carbon = sludgeAcid.carbon;
-    double nitrogen = 0;
-    double phosphorus = 0;
-    for (int lump = 0; lump < lumps.count; lump++) {
-      double own = sludgeDegradable[lump] + sludgeInert[lump];
-      cod += own;
-      carbon += own * lumps.carbon[lump];
-      nitrogen += own * lumps.nitrogen[lump];
-      phosphorus += own * lumps.phosphorus[lump];
-    }
-    return new Matter(
-        0, sludgeVolatileSolids(), sludgeFixed, cod, carbon, 0, nitrogen, 0, 0, phosphorus, 0);
   }
 
   private double liquorAcidCod() {
@@ -642,15 +440,10 @@ final class Digestion {
     return sum;
   }
 
-  private double heldCod() {
-    return held().codKg();
-  }
-
   /** Everything in the tank. */
   private Matter held() {
-    Matter sludge = sludgeMatter();
     double cod = liquorAcidCod() + dissolved.sulphideCod;
-    double volatileSolids = liquorAcidCod() * ACID_SOLIDS;
+    double volatileSolids = liquorAcidCod() * MethaneOfDay.ACID_SOLIDS;
     double carbon = 0;
     double nitrogen = 0;
     double phosphorus = dissolved.phosphorus;
@@ -668,19 +461,21 @@ final class Digestion {
       nitrogen += own * lumps.nitrogen[lump];
       phosphorus += own * lumps.phosphorus[lump];
     }
-    return sludge.plus(
-        new Matter(
-            waterKg,
-            volatileSolids,
-            dissolved.fixedSolids,
-            cod,
-            carbon,
-            dissolved.inorganicCarbon,
-            nitrogen,
-            dissolved.ammoniumNitrogen,
-            0,
-            phosphorus,
-            dissolved.potassium));
+    return sludge
+        .matter()
+        .plus(
+            new Matter(
+                waterKg,
+                volatileSolids,
+                dissolved.fixedSolids,
+                cod,
+                carbon,
+                dissolved.inorganicCarbon,
+                nitrogen,
+                dissolved.ammoniumNitrogen,
+                0,
+                phosphorus,
+                dissolved.potassium));
   }
 
   /** Turns sums over the period into means over its years. */

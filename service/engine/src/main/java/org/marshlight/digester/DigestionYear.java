@@ -60,8 +60,6 @@ final class DigestionYear {
   /** Days from desludging to the first on which solids find no room; infinite if all do. */
   double workableDays = Double.POSITIVE_INFINITY;
 
-  int cyclesRun;
-
   DigestionYear(int years) {
     this.years = years;
     dailyGasMethaneCod = new double[years * Months.DAYS_PER_YEAR];

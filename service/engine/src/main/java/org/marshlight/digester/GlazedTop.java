@@ -68,12 +68,18 @@ final class GlazedTop extends Top {
   void prepare(int stepHour, double lidC) {
     hour = stepHour;
     surface.prepare(hour);
-    lidToPaneM2KW = 1 / across(lidGap, lidC, innerPaneC, lidFactor);
-    double resistanceM2KW = glassPerLid * lidToPaneM2KW + surface.resistanceM2KW();
+    double lidToPane = across(lidGap, lidC, innerPaneC, lidFactor);
+    double resistanceM2KW = surface.resistanceM2KW();
     if (twoPanes) {
-      paneToPaneM2KW = 1 / across(paneGap, innerPaneC, surfaceC, paneFactor);
+      double paneToPane = across(paneGap, innerPaneC, surfaceC, paneFactor);
+      double perBoth = 1 / (lidToPane * paneToPane);
+      lidToPaneM2KW = paneToPane * perBoth;
+      paneToPaneM2KW = lidToPane * perBoth;
       resistanceM2KW += paneToPaneM2KW;
+    } else {
+      lidToPaneM2KW = 1 / lidToPane;
     }
+    resistanceM2KW += glassPerLid * lidToPaneM2KW;
     if (year.extraterrestrialWM2()[hour] <= 0) {
       resistanceM2KW += nightM2KW;
     }

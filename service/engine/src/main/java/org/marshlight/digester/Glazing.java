@@ -16,17 +16,16 @@ final class Glazing {
 
   private Glazing(CoverDesign cover, HeatCoefficients coefficients) {
     for (int step = 0; step <= STEPS; step++) {
-      double angle = FastMath.acos((double) step / STEPS);
-      beamByCosine[step] = step == 0 ? 0 : through(angle, cover, coefficients);
+      beamByCosine[step] = step == 0 ? 0 : through((double) step / STEPS, cover, coefficients);
     }
     skyDiffuse =
-        through(
-            FastMath.toRadians(GlazingOptics.skyDiffuseAngleDeg(cover.tiltDeg())),
-            cover,
-            coefficients);
+        through(cosDeg(GlazingOptics.skyDiffuseAngleDeg(cover.tiltDeg())), cover, coefficients);
     double groundAngle = GlazingOptics.groundDiffuseAngleDeg(cover.tiltDeg());
-    groundDiffuse =
-        groundAngle >= 89.9 ? 0 : through(FastMath.toRadians(groundAngle), cover, coefficients);
+    groundDiffuse = groundAngle >= 89.9 ? 0 : through(cosDeg(groundAngle), cover, coefficients);
+  }
+
+  private static double cosDeg(double angleDeg) {
+    return FastMath.cos(FastMath.toRadians(angleDeg));
   }
 
   static Glazing of(CoverDesign cover, HeatCoefficients coefficients) {
@@ -57,12 +56,14 @@ final class Glazing {
     return beamByCosine[below] * (1 - share) + beamByCosine[below + 1] * share;
   }
 
-  private static double through(double angle, CoverDesign cover, HeatCoefficients coefficients) {
-    double inside = GlazingOptics.refractionAngle(angle, coefficients.glassIndex());
+  private static double through(
+      double cosOutside, CoverDesign cover, HeatCoefficients coefficients) {
+    double index = coefficients.glassIndex();
+    double cosInside = GlazingOptics.cosInside(cosOutside, index);
+    double depth = coefficients.glassExtinction() * coefficients.glassThickness() * cover.layers();
     return GlazingOptics.transmittanceAbsorptance(
-        GlazingOptics.reflectionTransmittance(angle, coefficients.glassIndex(), cover.layers()),
-        GlazingOptics.absorptionTransmittance(
-            coefficients.glassExtinction(), coefficients.glassThickness(), cover.layers(), inside),
+        GlazingOptics.reflectionTransmittance(cosOutside, cosInside, index, cover.layers()),
+        GlazingOptics.absorptionTransmittance(depth, cosInside),
         cover.absorptance());
   }
 }

@@ -44,11 +44,27 @@ public final class GlazingOptics {
       double root = (refractiveIndex - 1) / (refractiveIndex + 1);
       return through(root * root, panes);
     }
-    double inside = refractionAngle(incidenceRad, refractiveIndex);
-    double sineRatio = FastMath.sin(inside - incidenceRad) / FastMath.sin(inside + incidenceRad);
-    double tangentRatio = FastMath.tan(inside - incidenceRad) / FastMath.tan(inside + incidenceRad);
-    return (through(sineRatio * sineRatio, panes) + through(tangentRatio * tangentRatio, panes))
-        / 2;
+    double sine = FastMath.sin(incidenceRad) / refractiveIndex;
+    return reflectionTransmittance(
+        FastMath.cos(incidenceRad), Math.sqrt(1 - sine * sine), refractiveIndex, panes);
+  }
+
+  /**
+   * The same from the cosines of the angles outside and inside the pane: Fresnel's equations with
+   * the sines and tangents of sum and difference worked out.
+   */
+  static double reflectionTransmittance(
+      double cosOutside, double cosInside, double refractiveIndex, double panes) {
+    double across =
+        (cosOutside - refractiveIndex * cosInside) / (cosOutside + refractiveIndex * cosInside);
+    double along =
+        (refractiveIndex * cosOutside - cosInside) / (refractiveIndex * cosOutside + cosInside);
+    return (through(across * across, panes) + through(along * along, panes)) / 2;
+  }
+
+  /** Cosine of the angle inside a pane by Snell's law, from that outside. */
+  static double cosInside(double cosOutside, double refractiveIndex) {
+    return Math.sqrt(1 - (1 - cosOutside * cosOutside) / (refractiveIndex * refractiveIndex));
   }
 
   private static double through(double reflectance, double panes) {
@@ -69,7 +85,13 @@ public final class GlazingOptics {
       @Argument(symbol = "L", unit = "m", low = 0, high = 0.05) double thicknessM,
       @Argument(symbol = "N", unit = "1", low = 1, high = 4) double panes,
       @Argument(symbol = "theta_2", unit = "rad", low = 0, high = 1.5) double refractionRad) {
-    return FastMath.exp(-extinctionPerM * thicknessM * panes / FastMath.cos(refractionRad));
+    return absorptionTransmittance(
+        extinctionPerM * thicknessM * panes, FastMath.cos(refractionRad));
+  }
+
+  /** The same from extinction times all thickness, and the cosine of the angle inside. */
+  static double absorptionTransmittance(double opticalDepth, double cosInside) {
+    return FastMath.exp(-opticalDepth / cosInside);
   }
 
   /** Angle at which beam would pass as sky diffuse does. */

@@ -14,6 +14,7 @@ final class HeatYear {
   final double groundLossWK;
   final double standardGroundLossWK;
   final double stepH;
+  private final double shareOfDay;
   private final double[] shareOfMonth = new double[Months.COUNT];
   double leastLiquorC = Double.POSITIVE_INFINITY;
   double greatestLiquorC = Double.NEGATIVE_INFINITY;
@@ -29,6 +30,7 @@ final class HeatYear {
    */
   HeatYear(double groundLossWK, double standardGroundLossWK, double stepH) {
     this.stepH = stepH;
+    this.shareOfDay = stepH / 24;
     this.ledger = new HeatLedger(stepH);
     this.groundLossWK = groundLossWK;
     this.standardGroundLossWK = standardGroundLossWK;
@@ -45,15 +47,15 @@ final class HeatYear {
    */
   void record(int day, int month, double liquorC, double lidC, double surfaceC) {
     double share = shareOfMonth[month];
-    dailyLiquorC[day] += liquorC * stepH / 24;
+    dailyLiquorC[day] += liquorC * shareOfDay;
     monthlyLiquorC[month] += liquorC * share;
     monthlyLidC[month] += lidC * share;
     monthlySurfaceC[month] += surfaceC * share;
-    leastLiquorC = Math.min(leastLiquorC, liquorC);
-    greatestLiquorC = Math.max(greatestLiquorC, liquorC);
-    greatestLidC = Math.max(greatestLidC, lidC);
-    leastSurfaceC = Math.min(leastSurfaceC, surfaceC);
-    greatestSurfaceC = Math.max(greatestSurfaceC, surfaceC);
+    leastLiquorC = HourLoop.least(leastLiquorC, liquorC);
+    greatestLiquorC = HourLoop.greatest(greatestLiquorC, liquorC);
+    greatestLidC = HourLoop.greatest(greatestLidC, lidC);
+    leastSurfaceC = HourLoop.least(leastSurfaceC, surfaceC);
+    greatestSurfaceC = HourLoop.greatest(greatestSurfaceC, surfaceC);
     if (lidC > DigesterEstimate.SCALD_C) {
       lidHoursAboveScald += stepH;
     }

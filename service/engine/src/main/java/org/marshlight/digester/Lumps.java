@@ -18,12 +18,17 @@ final class Lumps {
   final double[] degradableShare;
   final double[] rate35;
   final double[] settledShare;
-  final boolean[] human;
+
+  /** 1 for what people bring themselves, 0 for the rest. */
+  final double[] peopleShare;
+
   final double[] volatileSolids;
   final double[] carbon;
   final double[] nitrogen;
   final double[] phosphorus;
-  final double[] boundWater;
+
+  /** Water set free when a lump is turned to acid, kg for each kg of its COD. */
+  final double[] waterToAcid;
 
   private Lumps(int count) {
     this.count = count;
@@ -31,12 +36,12 @@ final class Lumps {
     degradableShare = new double[count];
     rate35 = new double[count];
     settledShare = new double[count];
-    human = new boolean[count];
+    peopleShare = new double[count];
     volatileSolids = new double[count];
     carbon = new double[count];
     nitrogen = new double[count];
     phosphorus = new double[count];
-    boundWater = new double[count];
+    waterToAcid = new double[count];
   }
 
   static Lumps of(List<Waste> wastes, DigestionCoefficients coefficients) {
@@ -65,12 +70,46 @@ final class Lumps {
             ? Math.min(coefficients.slowRate35(), digestibility.hydrolysisRate35PerDay())
             : digestibility.hydrolysisRate35PerDay();
     settledShare[lump] = digestibility.settledShare();
-    human[lump] = waste.human();
+    peopleShare[lump] = waste.human() ? 1 : 0;
     volatileSolids[lump] = annual.volatileSolidsKg() / cod;
     carbon[lump] = annual.organicCarbonKg() / cod;
     nitrogen[lump] = annual.organicNitrogenKg() / cod;
     phosphorus[lump] = coefficients.phosphorusInSolids() * annual.phosphorusKg() / cod;
-    boundWater[lump] = Stoichiometry.boundWaterKg(annual) / cod;
+    waterToAcid[lump] =
+        Stoichiometry.boundWaterKg(annual) / cod
+            - Stoichiometry.waterOfOxidationKg(MethaneOfDay.ACID_SOLIDS, 1, carbon[lump], 0);
+  }
+
+  /**
+   * Turns hydrolysed COD to acid and sets free what was bound with it.
+   *
+   * @param codKg hydrolysed COD of each lump
+   * @param acid where the acid goes
+   * @param dissolved where nitrogen and phosphorus go
+   * @return water set free, kg
+   */
+  double turnToAcid(double[] codKg, Acid acid, Dissolved dissolved) {
+    double all = 0;
+    double people = 0;
+    double carbonKg = 0;
+    double nitrogenKg = 0;
+    double phosphorusKg = 0;
+    double water = 0;
+    for (int lump = 0; lump < count; lump++) {
+      double cod = codKg[lump];
+      all += cod;
+      people += cod * peopleShare[lump];
+      carbonKg += cod * carbon[lump];
+      nitrogenKg += cod * nitrogen[lump];
+      phosphorusKg += cod * phosphorus[lump];
+      water += cod * waterToAcid[lump];
+    }
+    acid.people += people;
+    acid.other += all - people;
+    acid.carbon += carbonKg;
+    dissolved.ammoniumNitrogen += nitrogenKg;
+    dissolved.phosphorus += phosphorusKg;
+    return water;
   }
 
   /** Share of a waste's COD in its slow lump (all degradable), or in its fast one. */

@@ -118,7 +118,8 @@ final class TankHeat {
    * Repeats the year until it ends as it began and its mean liquor temperature is the one that the
    * ground's steady part was given. A year in long steps is run first, for a start near the truth;
    * the mean is then found by Newton's method with the slope of a year of constant conductances,
-   * and the tank is warmed or cooled with it.
+   * and the tank is warmed or cooled with it. The first year of full length only leads there and is
+   * not told.
    */
   HeatYear periodicYear() {
     return periodicYear(Heater.NONE);
@@ -149,8 +150,8 @@ final class TankHeat {
       guess += step;
       shift(-step * followWK / lossWK);
       startC = liquor.meanC;
-      result = run(0, Months.DAYS_PER_YEAR, guess, null);
-      error = result.meanLiquorC() - guess;
+      result = pass == 0 ? null : books();
+      error = run(0, Months.DAYS_PER_YEAR, guess, null, result) - guess;
     }
     return result;
   }
@@ -180,8 +181,13 @@ final class TankHeat {
     while (told < daily.length) {
       int from = told == 0 ? firstDay : 0;
       double yearsStood = (double) told / Months.DAYS_PER_YEAR;
-      HeatYear part =
-          run(from, Months.DAYS_PER_YEAR, periodicMeanC, day -> youngGround(yearsStood, day, from));
+      HeatYear part = books();
+      run(
+          from,
+          Months.DAYS_PER_YEAR,
+          periodicMeanC,
+          day -> youngGround(yearsStood, day, from),
+          part);
       for (int day = from; day < Months.DAYS_PER_YEAR && told < daily.length; day++) {
         daily[told++] = part.dailyLiquorC[day];
       }
@@ -237,26 +243,36 @@ final class TankHeat {
     return new Coarse(liquorSum / steps, lossSum / steps);
   }
 
+  private HeatYear books() {
+    return new HeatYear(ground.steadyWK(), ground.standardWK(), 1.0 / stepsPerHour);
+  }
+
   /**
    * Runs days of a year on.
    *
    * @param groundFactorOfDay loss to the ground over that of an old tank; null for an old tank
+   * @param books where the days are told; null if they are not
+   * @return mean temperature of the liquor, Cel
    */
-  private HeatYear run(
-      int fromDay, int toDay, double liquorMeanC, IntToDoubleFunction groundFactorOfDay) {
-    double stepH = 1.0 / stepsPerHour;
-    stepOf(stepH);
-    HeatYear result = new HeatYear(ground.steadyWK(), ground.standardWK(), stepH);
+  private double run(
+      int fromDay,
+      int toDay,
+      double liquorMeanC,
+      IntToDoubleFunction groundFactorOfDay,
+      HeatYear books) {
+    stepOf(1.0 / stepsPerHour);
+    double liquorSum = 0;
     for (int day = fromDay; day < toDay; day++) {
       double groundBaseW = ground.baseLossW(liquorMeanC, day + 0.5);
       double factor = groundFactorOfDay == null ? 1 : groundFactorOfDay.applyAsDouble(day);
       for (int hour = 24 * day; hour < 24 * day + 24; hour++) {
         for (int step = 0; step < stepsPerHour; step++) {
-          step(hour, day, groundBaseW, factor, result);
+          step(hour, day, groundBaseW, factor, books);
+          liquorSum += liquor.meanC;
         }
       }
     }
-    return result;
+    return liquorSum / (24.0 * stepsPerHour * (toDay - fromDay));
   }
 
   /**

@@ -1,6 +1,7 @@
 /**
- * Numerical methods of studies, which know nothing of plans: distributions, points of a
- * low-discrepancy sequence, percentiles, sensitivity indices and least squares.
+ * Numerical methods that know nothing of plans: limits of repeated periods and, for studies,
+ * distributions, points of a low-discrepancy sequence, percentiles, sensitivity indices and least
+ * squares.
  *
  * <p>Uses {@code contract} and {@code evidence} only.
  */

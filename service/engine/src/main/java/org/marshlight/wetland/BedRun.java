@@ -74,6 +74,9 @@ final class BedRun<G extends StandGrowth> {
         months.add(result);
         kept = result.left().times(1 - water.flushed()[month]);
       }
+      if (kept.equals(atStart)) {
+        break;
+      }
     }
     return new BedYear<>(
         bed,

@@ -49,7 +49,7 @@ public final class TanksInSeries {
       @Argument(symbol = "k_20", unit = "1", low = 0, high = 1e6) double rateAt20,
       @Argument(symbol = "theta", unit = "1", low = 0.5, high = 2) double theta,
       @Argument(symbol = "T", unit = "Cel", low = -60, high = 120) double temperatureC) {
-    return rateAt20 * FastMath.pow(theta, temperatureC - 20);
+    return rateAt20 * FastMath.exp(FastMath.log(theta) * (temperatureC - 20));
   }
 
   /** The published rates by class of strength, made one curve: weak water is cleaned faster. */
