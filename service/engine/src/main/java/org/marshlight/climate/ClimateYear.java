@@ -16,7 +16,6 @@ public final class ClimateYear {
   private final HoursDesign hours;
   private final double longitudeDeg;
   private final HourlyWeather weather;
-  private final Horizon horizon;
 
   private ClimateYear(
       SiteClimate site, HoursDesign hours, double longitudeDeg, HourlyWeather weather) {
@@ -24,7 +23,6 @@ public final class ClimateYear {
     this.hours = hours;
     this.longitudeDeg = longitudeDeg;
     this.weather = weather;
-    this.horizon = new Horizon(site.horizonRad());
   }
 
   /** Makes the year of a site from its monthly climate, in true solar time. */
@@ -65,7 +63,13 @@ public final class ClimateYear {
    */
   public TiltedYear tilted(double tiltDeg, double azimuthDeg) {
     return TiltedYear.of(
-        site, weather, horizon, FastMath.toRadians(tiltDeg), FastMath.toRadians(azimuthDeg - 180));
+        site,
+        weather,
+        new PlaneSun.Plane(
+            site.latitudeRad(),
+            new Horizon(site.horizonRad()),
+            FastMath.toRadians(tiltDeg),
+            FastMath.toRadians(azimuthDeg - 180)));
   }
 
   /** The monthly climate of the site. */

@@ -1,5 +1,6 @@
 package org.marshlight.climate;
 
+import java.util.Arrays;
 import org.apache.commons.math3.util.FastMath;
 
 /**
@@ -9,6 +10,16 @@ import org.apache.commons.math3.util.FastMath;
  *     stands there
  */
 record Horizon(double[] heightRad) {
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Horizon horizon && Arrays.equals(heightRad, horizon.heightRad);
+  }
+
+  @Override
+  public int hashCode() {
+    return Arrays.hashCode(heightRad);
+  }
 
   boolean free() {
     return heightRad.length == 0;

@@ -23,6 +23,19 @@ final class HourlyWeather {
   final double[] dailySolarMJM2 = new double[Months.DAYS_PER_YEAR];
   final double[] dayLengthH = new double[Months.DAYS_PER_YEAR];
 
+  /** Sun on the plane asked for last: runs that share the weather often share the glass. */
+  private volatile PlaneSun last;
+
+  /** Beam and sky on a plane. */
+  PlaneSun on(PlaneSun.Plane plane) {
+    PlaneSun known = last;
+    if (known == null || !known.plane().equals(plane)) {
+      known = PlaneSun.of(plane, this);
+      last = known;
+    }
+    return known;
+  }
+
   /** Sets where the sun stands in the middle of the lit part of an hour. */
   void sunAt(int hour, double angleRad) {
     hourAngleRad[hour] = angleRad;

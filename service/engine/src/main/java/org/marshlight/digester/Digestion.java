@@ -210,8 +210,7 @@ final class Digestion {
   }
 
   private void digestSludge(int day, int month, double settling) {
-    sludge.settle(month, settling);
-    sludge.digest(day, dissolved, today);
+    sludge.goOn(day, month, settling, dissolved, today);
     double exchange = coefficients.sludgeAcidExchange();
     liquorAcid[0].add(sludge.acid, exchange);
     sludge.acid.keep(1 - exchange);

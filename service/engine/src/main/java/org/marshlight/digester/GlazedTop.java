@@ -69,22 +69,21 @@ final class GlazedTop extends Top {
     hour = stepHour;
     surface.prepare(hour);
     double lidToPane = across(lidGap, lidC, innerPaneC, lidFactor);
-    double resistanceM2KW = surface.resistanceM2KW();
-    if (twoPanes) {
-      double paneToPane = across(paneGap, innerPaneC, surfaceC, paneFactor);
-      double perBoth = 1 / (lidToPane * paneToPane);
-      lidToPaneM2KW = paneToPane * perBoth;
-      paneToPaneM2KW = lidToPane * perBoth;
-      resistanceM2KW += paneToPaneM2KW;
-    } else {
-      lidToPaneM2KW = 1 / lidToPane;
-    }
-    resistanceM2KW += glassPerLid * lidToPaneM2KW;
+    double outsideM2KW = surface.resistanceM2KW();
     if (year.extraterrestrialWM2()[hour] <= 0) {
-      resistanceM2KW += nightM2KW;
+      outsideM2KW += nightM2KW;
     }
     environmentC = surface.environmentC();
-    conductanceWK = surface.areaM2() / resistanceM2KW;
+    lidToPaneM2KW = 1 / lidToPane;
+    if (twoPanes) {
+      double paneToPane = across(paneGap, innerPaneC, surfaceC, paneFactor);
+      paneToPaneM2KW = 1 / paneToPane;
+      double both = lidToPane * paneToPane;
+      conductanceWK =
+          surface.areaM2() * both / (outsideM2KW * both + lidToPane + glassPerLid * paneToPane);
+    } else {
+      conductanceWK = surface.areaM2() * lidToPane / (outsideM2KW * lidToPane + glassPerLid);
+    }
     lidSunW = absorbedWM2[hour] * surface.areaM2();
   }
 

@@ -32,6 +32,9 @@ final class Sludge {
   private final double[] turned;
   private double fixed;
 
+  /** Volatile solids in the lumps, kg. */
+  private double lumpSolidsKg;
+
   /** Acid in it. */
   final Acid acid = new Acid();
 
@@ -81,25 +84,31 @@ final class Sludge {
     return settlingM3 <= roomM3 ? 1 : Math.max(0, roomM3 / settlingM3);
   }
 
-  /** Lets a share of a day's solids settle. */
-  void settle(int month, double share) {
+  /**
+   * Goes on by a day: a share of the day's solids settles, lumps are hydrolysed, and acid is turned
+   * to methane.
+   *
+   * @param settling share that settles
+   * @param dissolved receives what was bound in lumps
+   * @param today receives the methane
+   */
+  void goOn(int day, int month, double settling, Dissolved dissolved, MethaneOfDay today) {
     double[] degradableToday = degradableKgDay[month];
     double[] inertToday = inertKgDay[month];
-    for (int lump = 0; lump < lumps.count; lump++) {
-      degradable[lump] += share * degradableToday[lump];
-      inert[lump] += share * inertToday[lump];
-    }
-    fixed += share * fixedKgDay[month];
-  }
-
-  /** Hydrolyses for a day and turns acid to methane. */
-  void digest(int day, Dissolved dissolved, MethaneOfDay today) {
     double[] taken = rates.hydrolysed[day];
+    double solidsKg = 0;
     for (int lump = 0; lump < lumps.count; lump++) {
-      double cod = degradable[lump] * taken[lump];
-      degradable[lump] -= cod;
+      double there = degradable[lump] + settling * degradableToday[lump];
+      double cod = there * taken[lump];
+      double left = there - cod;
+      double rest = inert[lump] + settling * inertToday[lump];
       turned[lump] = cod;
+      degradable[lump] = left;
+      inert[lump] = rest;
+      solidsKg += (left + rest) * lumps.volatileSolids[lump];
     }
+    lumpSolidsKg = solidsKg;
+    fixed += settling * fixedKgDay[month];
     today.water += lumps.turnToAcid(turned, acid, dissolved);
     today.turn(
         acid,
@@ -115,6 +124,7 @@ final class Sludge {
     }
     acid.keep(share);
     fixed *= share;
+    lumpSolidsKg *= share;
   }
 
   /**
@@ -131,6 +141,7 @@ final class Sludge {
       inert[lump] = periodic.atStartOfLastYear(ofLump(inertKgDay, lump, comes), null, lump);
     }
     fixed = periodic.atStartOfLastYear(fixedKgDay, null, 0);
+    sumSolids();
     double volumeM3 = m3();
     if (volumeM3 > mostM3) {
       keep(mostM3 / volumeM3);
@@ -158,14 +169,18 @@ final class Sludge {
     System.arraycopy(state, 0, degradable, 0, lumps.count);
     System.arraycopy(state, lumps.count, inert, 0, lumps.count);
     fixed = state[2 * lumps.count];
+    sumSolids();
+  }
+
+  private void sumSolids() {
+    lumpSolidsKg = 0;
+    for (int lump = 0; lump < lumps.count; lump++) {
+      lumpSolidsKg += (degradable[lump] + inert[lump]) * lumps.volatileSolids[lump];
+    }
   }
 
   double volatileSolidsKg() {
-    double sum = acid.cod() * MethaneOfDay.ACID_SOLIDS;
-    for (int lump = 0; lump < lumps.count; lump++) {
-      sum += (degradable[lump] + inert[lump]) * lumps.volatileSolids[lump];
-    }
-    return sum;
+    return acid.cod() * MethaneOfDay.ACID_SOLIDS + lumpSolidsKg;
   }
 
   double codKg() {

@@ -298,22 +298,28 @@ final class TankHeat {
     }
   }
 
-  /** Solves the two equations of lid and liquor for the end of the step. */
+  /**
+   * Solves the two equations of lid and liquor for the end of the step. Both are taken times {@code
+   * R h + 1}, by which the exchange between them is divided, so that no division waits for another.
+   */
   private void balance(int hour, int day) {
     double gasWM2K = gasSpaceWM2K();
-    exchangeWK = planM2 * gasWM2K / (lidAndScumM2KW * gasWM2K + 1);
+    double perExchange = lidAndScumM2KW * gasWM2K + 1;
+    double gasWK = planM2 * gasWM2K;
+    exchangeWK = gasWK / perExchange;
     heaterW = heater.watts(day, liquor.meanC);
-    double lidSum = lidWK + top.conductanceWK + top.sideConductanceWK + exchangeWK;
-    double liquorSum = liquor.sumWK + exchangeWK;
+    double lidOwn = lidWK + top.conductanceWK + top.sideConductanceWK;
+    double liquorOwn = liquor.sumWK;
     double lidDrive =
         lidWK * lidC
             + top.lidSunW
             + top.conductanceWK * top.environmentC
             + top.sideConductanceWK * year.airC()[hour];
     double liquorDrive = liquor.driveW + heaterW;
-    double perDeterminant = 1 / (lidSum * liquorSum - exchangeWK * exchangeWK);
-    newLidC = (lidDrive * liquorSum + exchangeWK * liquorDrive) * perDeterminant;
-    newSurfaceC = (lidSum * liquorDrive + exchangeWK * lidDrive) * perDeterminant;
+    double perDeterminant = 1 / (lidOwn * liquorOwn * perExchange + gasWK * (lidOwn + liquorOwn));
+    double common = gasWK * (lidDrive + liquorDrive);
+    newLidC = (lidDrive * (liquorOwn * perExchange) + common) * perDeterminant;
+    newSurfaceC = (liquorDrive * (lidOwn * perExchange) + common) * perDeterminant;
   }
 
   private void book(int month, HeatLedger ledger) {
@@ -334,8 +340,8 @@ final class TankHeat {
     double waterPa = VapourPressureTable.pascal(liquor.surfaceC);
     double lidPa = VapourPressureTable.pascal(undersideC);
     double convection = CoverHeatTransfer.dunkleConvection(water, under, waterPa, lidPa);
-    return radiation
-        + convection
-        + CoverHeatTransfer.dunkleEvaporationWM2(convection, waterPa, lidPa) / (water - under);
+    double evaporationPerK =
+        CoverHeatTransfer.dunkleEvaporationWM2(1, waterPa, lidPa) / (water - under);
+    return radiation + convection * (1 + evaporationPerK);
   }
 }
