@@ -3,8 +3,8 @@ package org.marshlight.digester;
 /**
  * Cube root for the hour loop, where it is the dearest part of two convection correlations: a first
  * guess from the exponent, within 3.3 percent, and one step of Pade's rule of order five. Within
- * 1.3e-8 of the true value, far nearer than any of the correlations, smooth, and the same on every
- * machine, at a third of the time of the libraries' correctly rounded roots.
+ * 1.3e-8 of the true value, far nearer than the correlations are, smooth, and the same on every
+ * machine.
  */
 final class CubeRoot {
 

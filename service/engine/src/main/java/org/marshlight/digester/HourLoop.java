@@ -3,7 +3,7 @@ package org.marshlight.digester;
 /**
  * Bounds for the hour loop. They differ from those of the language only for what is not a number
  * and for the sign of nought, and are branches that a processor foresees, where those are a chain
- * of blends: a fifth of the time of an hour.
+ * of blends.
  */
 final class HourLoop {
 
