@@ -3,7 +3,7 @@ package org.marshlight.digester;
 /**
  * Cube root for the hour loop, where it is the dearest part of two convection correlations: a first
  * guess from the exponent, within 3.3 percent, and one step of Pade's rule of order five. Within
- * 1.3e-8 of the true value, far nearer than the correlations are, smooth, and the same on every
+ * 1.3e-8 of the true value, far nearer than the correlations are, continuous, and the same on every
  * machine.
  */
 final class CubeRoot {

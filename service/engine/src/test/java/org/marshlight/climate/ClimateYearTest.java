@@ -83,6 +83,32 @@ class ClimateYearTest {
     assertThat(skyDepression("las-vegas-mccarran")).isCloseTo(15.2, within(4.6));
   }
 
+  @Test
+  void sitesThatDifferBelowGroundOnlyShareTheirWeather() {
+    ClimateYear loam = year("moist-loam", "managua");
+    ClimateYear sand = year("dry-sand", "managua");
+    ClimateYear shared = loam.over(sand.site(), null, Double.NaN);
+    assertThat(shared.site()).isSameAs(sand.site());
+    assertThat(shared.airC()).isSameAs(loam.airC()).containsExactly(sand.airC());
+    assertThat(shared.skyC()).containsExactly(sand.skyC());
+    assertThat(shared.beamWM2()).containsExactly(sand.beamWM2());
+    assertThat(shared.tilted(30, 180).skyWM2()).containsExactly(sand.tilted(30, 180).skyWM2());
+    assertThat(shared.tilted(60, 90).beamWM2()).containsExactly(sand.tilted(60, 90).beamWM2());
+
+    ClimateYear elsewhere = year("moist-loam", "las-vegas-mccarran");
+    assertThat(loam.over(elsewhere.site(), null, Double.NaN)).isNull();
+  }
+
+  private static ClimateYear year(String soil, String climate) {
+    Defaults defaults = new Defaults(CENTRAL);
+    SiteDesign site =
+        defaults.fill(
+            new SiteDesign(
+                new ClimateChoice(climate, null), null, null, null, soil, null, null, null),
+            "/site");
+    return ClimateYear.of(ClimateModel.prepare(site, defaults, CENTRAL, new ArrayList<Notice>()));
+  }
+
   private static double skyDepression(String climate) {
     ClimateYear year = year(new ClimateChoice(climate, null), null);
     double sum = 0;

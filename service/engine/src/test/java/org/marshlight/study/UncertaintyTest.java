@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -13,9 +14,12 @@ import org.marshlight.contract.Faults;
 import org.marshlight.contract.Notice;
 import org.marshlight.contract.RecordShape;
 import org.marshlight.decision.Verdict;
+import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.evidence.Distribution;
 import org.marshlight.loop.Plan;
+import org.marshlight.loop.PreparedSite;
 import org.marshlight.loop.Stage;
+import org.marshlight.statistics.SobolPoints;
 import org.marshlight.study.UncertaintyStudy.FigureSpread;
 import org.marshlight.wetland.BedDesign;
 
@@ -114,6 +118,25 @@ class UncertaintyTest {
   private static DrawSpace space(BaseRun base, String word) {
     Figures figures = Figures.of(List.of(word), base.outcome(), "/outputs");
     return DrawSpace.of(base, figures, List.of(), null, new ArrayList<>());
+  }
+
+  /** What draws share with the plan changes nothing: each is the plan with its own numbers. */
+  @Test
+  void aDrawIsThePlanWithTheNumbersDrawn() {
+    BaseRun base = BaseRun.of(StudyFixture.PLAN);
+    Figures figures = Figures.annual(base.outcome());
+    DrawSpace space = DrawSpace.of(base, figures, List.of(), null, new ArrayList<>());
+    for (double[] point : SobolPoints.scrambled(4, space.factors().size(), 7)) {
+      Map<String, Double> drawn = new HashMap<>();
+      for (int i = 0; i < point.length; i++) {
+        Factor.OfCoefficient factor = (Factor.OfCoefficient) space.factors().get(i);
+        drawn.put(factor.row().id(), factor.spread().quantile(point[i]));
+      }
+      Plan plan = base.plan();
+      CoefficientSet set = base.set().with(drawn);
+      assertThat(figures.values(space.run(point, new Sites(base))))
+          .containsExactly(figures.values(Outcome.of(plan, set, PreparedSite.of(plan, set))));
+    }
   }
 
   @Test
