@@ -16,6 +16,9 @@ final class StandYears {
   /** Change from year to year, as a share of what stands, below which a stand is steady. */
   private static final double STEADY = 1e-9;
 
+  /** Factor by which a stand may be put nearer to its limit: thin ones have a limit that repels. */
+  private static final double FARTHEST = 1.5;
+
   /** A stand that makes less than this in a year, kg/m2, cannot live. */
   private static final double BARE = 1e-12;
 
@@ -99,7 +102,7 @@ final class StandYears {
    * never far towards nothing, where few reserves would still raise a stand again.
    */
   StandYears run() {
-    PeriodicLimit limit = new PeriodicLimit(2);
+    PeriodicLimit limit = new PeriodicLimit(2, FARTHEST);
     for (int year = 0; year < MOST_YEARS; year++) {
       double[] led = limit.next(new double[] {tops, underground});
       tops = led[0];

@@ -21,6 +21,10 @@ final class Digestion {
 
   private static final int MOST_CYCLES = 200;
   private static final double PERIODIC = 1e-6;
+
+  /** Factor by which sludge may be put nearer to its limit. */
+  private static final double FARTHEST = 1.5;
+
   private static final double WATER_KG_M3 = 1000;
   private static final double SULPHIDE_COD_PER_SULPHUR = 2;
 
@@ -148,13 +152,16 @@ final class Digestion {
   /**
    * Runs periods until one ends as it began, and returns the last. What settles hangs on nothing in
    * the liquor, so the sludge is brought there first and alone; a last year that is not told then
-   * fills the liquor.
+   * fills the liquor. Where little water passes, what is dissolved takes long to come to its limit;
+   * each period then begins where those before it lead.
    */
   DigestionYear periodic() {
     bringSludge();
     runYear(years - 1, new DigestionYear(years));
+    PeriodicLimit limit = new PeriodicLimit(dissolved.state().length, Double.POSITIVE_INFINITY);
     DigestionYear result = null;
     for (int cycle = 0; cycle < MOST_CYCLES; cycle++) {
+      dissolved.take(limit.next(dissolved.state()));
       Matter start = held();
       result = new DigestionYear(years);
       for (int year = 0; year < years; year++) {
@@ -162,12 +169,20 @@ final class Digestion {
       }
       Matter kept = held().minus(start);
       result.kept = kept.times(1.0 / years);
-      if (stands(kept.codKg(), start.codKg())) {
+      if (stands(kept, start)) {
         break;
       }
     }
     average(result);
     return result;
+  }
+
+  private static boolean stands(Matter change, Matter before) {
+    return stands(change.codKg(), before.codKg())
+        && stands(change.nitrogenKg(), before.nitrogenKg())
+        && stands(change.phosphorusKg(), before.phosphorusKg())
+        && stands(change.potassiumKg(), before.potassiumKg())
+        && stands(change.fixedSolidsKg(), before.fixedSolidsKg());
   }
 
   private static boolean stands(double change, double before) {
@@ -181,7 +196,7 @@ final class Digestion {
    */
   private void bringSludge() {
     sludge.begin(new PeriodicSolids(years, desludgingDay, coefficients.seedShare()));
-    PeriodicLimit limit = new PeriodicLimit(2 * lumps.count + 1);
+    PeriodicLimit limit = new PeriodicLimit(2 * lumps.count + 1, FARTHEST);
     for (int cycle = 0; cycle < MOST_CYCLES; cycle++) {
       sludge.takeSolids(limit.next(sludge.solids()));
       double before = sludge.codKg();

@@ -33,6 +33,23 @@ final class Dissolved {
     sulphideCod *= share;
   }
 
+  /** All of it as numbers that a search may move. */
+  double[] state() {
+    return new double[] {
+      ammoniumNitrogen, phosphorus, potassium, inorganicCarbon, fixedSolids, sulphideCod
+    };
+  }
+
+  /** Takes all of it from such numbers. */
+  void take(double[] state) {
+    ammoniumNitrogen = state[0];
+    phosphorus = state[1];
+    potassium = state[2];
+    inorganicCarbon = state[3];
+    fixedSolids = state[4];
+    sulphideCod = state[5];
+  }
+
   /** All of it as matter. */
   Matter matter() {
     return new Matter(

@@ -15,13 +15,11 @@ public final class PeriodicLimit {
   /** Share of a new direction that must not lie in those before it. */
   private static final double NEW = 1e-6;
 
-  /** Factor by which a mixture may change a number; beyond it, it is led too far. */
-  private static final double FARTHEST = 1.5;
-
   /** How often what is known may be forgotten before a series is left to itself for good. */
   private static final int PATIENCE = 4;
 
   private final int count;
+  private final double farthest;
   private final double[][] changeOfChange = new double[DEPTH][];
   private final double[][] changeOfEnd = new double[DEPTH][];
   private int known;
@@ -34,9 +32,12 @@ public final class PeriodicLimit {
    * A state of which nothing is known yet.
    *
    * @param count its numbers, none of them negative
+   * @param farthest factor by which a mixture may change a number, more than 1; beyond it, it is
+   *     led too far. Periods that are straight need no bound
    */
-  public PeriodicLimit(int count) {
+  public PeriodicLimit(int count, double farthest) {
     this.count = count;
+    this.farthest = farthest;
   }
 
   /**
@@ -111,7 +112,7 @@ public final class PeriodicLimit {
       }
     }
     for (int i = 0; i < count; i++) {
-      if (end[i] < next[i] / FARTHEST || end[i] > next[i] * FARTHEST) {
+      if (end[i] < next[i] / farthest || end[i] > next[i] * farthest) {
         forget();
         return;
       }

@@ -130,25 +130,27 @@ final class BedReport {
       double sorbedKg,
       double[] uptakeKg) {
     StandGrowth growth = year.growth();
-    Matter buried = BedYear.buriedLitter(year.bed(), growth);
-    double held = nutrient.applyAsDouble(BedBooks.Totals.of(year).held) - sorbedKg;
+    double returned = nutrient.applyAsDouble(growth.litter());
+    double buried = nutrient.applyAsDouble(BedYear.buriedLitter(year.bed(), growth));
+    double held = nutrient.applyAsDouble(BedBooks.Totals.of(year).held);
     double in = throughBed(year, m -> nutrient.applyAsDouble(year.inflow().monthly().get(m)));
     double passed = Strength.sum(m -> nutrient.applyAsDouble(year.inflow().monthly().get(m))) - in;
     double out =
         Strength.sum(m -> nutrient.applyAsDouble(year.outflow().monthly().get(m))) - passed;
     double harvested =
         nutrient.applyAsDouble(growth.organs()) + nutrient.applyAsDouble(growth.tops());
+    double removed = harvested + gasKg + held + buried;
     return new WetlandEstimate.Fates(
         in,
         Months.sum(uptakeKg),
         harvested,
-        nutrient.applyAsDouble(growth.litter()) - nutrient.applyAsDouble(buried),
+        returned - buried,
         gasKg,
         sorbedKg,
-        held + nutrient.applyAsDouble(buried),
+        held - sorbedKg + buried,
         nutrient.applyAsDouble(growth.standing()) + nutrient.applyAsDouble(year.stored()),
         out,
-        in - out > 0 ? harvested / (in - out) : null);
+        removed > 0 ? harvested / removed : null);
   }
 
   private static WetlandEstimate.OrganicMatter organicMatter(

@@ -507,8 +507,8 @@ public record WetlandEstimate(
    * @param buriedKg what is buried in the bed
    * @param storedKg what the bed and its stand hold more at the end of the year
    * @param outflowKg what leaves with the water that passed the bed
-   * @param harvestShareOfRemoval share of the removal that leaves with the harvest; null where
-   *     nothing is removed
+   * @param harvestShareOfRemoval share of harvest, gas, sorption and burial that is harvest; null
+   *     where there is none of them
    */
   @Meaning("Where a nutrient goes in a year of one bed.")
   public record Fates(
@@ -548,10 +548,11 @@ public record WetlandEstimate(
           double outflowKg,
       @Quantity(
               unit = "1",
-              low = -1e9,
-              high = 1e9,
+              low = 0,
+              high = 1,
               meaning =
-                  "Share of the removal that leaves with the harvest; null where nothing is removed.")
+                  "Share of harvest, gas, sorption and burial that is harvest; null where there is"
+                      + " none of them.")
           Double harvestShareOfRemoval) {}
 
   /**

@@ -103,6 +103,32 @@ class DigestionTest {
     assertThat(pumped.ammoniumNitrogenKg()).isPositive();
   }
 
+  /** Thirteen years of water in the tank: what is dissolved must be at its limit all the same. */
+  @Test
+  void whatHardlyPassesIsInItsSteadyStateToo() {
+    Waste waste = feed("cattle-manure", 0.4, 1);
+    double[] liquor = new double[Months.DAYS_PER_YEAR];
+    Arrays.fill(liquor, 17);
+    Matter kept =
+        new Digestion(
+                List.of(waste),
+                5,
+                2,
+                liquor,
+                1,
+                8,
+                101.325,
+                TankFixture.CENTRAL.bind(DigestionCoefficients.class))
+            .periodic()
+            .kept;
+
+    Matter fed = waste.annual();
+    assertThat(Math.abs(kept.nitrogenKg())).isLessThan(1e-4 * fed.nitrogenKg());
+    assertThat(Math.abs(kept.phosphorusKg())).isLessThan(1e-4 * fed.phosphorusKg());
+    assertThat(Math.abs(kept.potassiumKg())).isLessThan(1e-4 * fed.potassiumKg());
+    assertThat(Math.abs(kept.codKg())).isLessThan(1e-4 * fed.codKg());
+  }
+
   private static DigestionYear period(int years) {
     double[] liquor = new double[Months.DAYS_PER_YEAR];
     Arrays.fill(liquor, 17);

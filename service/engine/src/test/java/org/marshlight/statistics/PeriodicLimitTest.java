@@ -10,7 +10,7 @@ class PeriodicLimitTest {
 
   @Test
   void geometricSeriesIsPutAtItsSumAfterTwoPeriods() {
-    PeriodicLimit limit = new PeriodicLimit(1);
+    PeriodicLimit limit = new PeriodicLimit(1, 1.5);
     double state = 0;
     for (int period = 0; period < 2; period++) {
       state = 0.1 * (limit.next(new double[] {state})[0] + 9);
@@ -27,7 +27,7 @@ class PeriodicLimitTest {
     for (int i = 0; i < 3; i++) {
       comes[i] = sought[i] - of(share[i], sought);
     }
-    PeriodicLimit limit = new PeriodicLimit(3);
+    PeriodicLimit limit = new PeriodicLimit(3, 1.5);
     double[] state = {2.5, 2.8, 4.4};
     for (int period = 0; period < 4; period++) {
       double[] start = limit.next(state);
@@ -44,7 +44,7 @@ class PeriodicLimitTest {
 
   @Test
   void whatStandsStillIsLeftAlone() {
-    PeriodicLimit limit = new PeriodicLimit(2);
+    PeriodicLimit limit = new PeriodicLimit(2, 1.5);
     limit.next(new double[] {7, 0});
     limit.next(new double[] {7, 0});
 
@@ -53,7 +53,7 @@ class PeriodicLimitTest {
 
   @Test
   void whatFadesToNothingGoesOnByItself() {
-    PeriodicLimit limit = new PeriodicLimit(1);
+    PeriodicLimit limit = new PeriodicLimit(1, 1.5);
     double[] state = {1};
     for (int period = 0; period < 5; period++) {
       state = new double[] {0.9 * limit.next(state)[0]};
