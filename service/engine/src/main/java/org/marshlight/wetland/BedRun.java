@@ -17,8 +17,14 @@ final class BedRun<G extends StandGrowth> {
 
   private static final double WATER_KG_M3 = 1000;
 
-  /** Years run so that what a bed keeps from month to month is that of every year. */
-  static final int ROUNDS = 2;
+  /** Most years run until what a bed keeps from month to month is that of every year. */
+  private static final int MOST_ROUNDS = 400;
+
+  /** Years run of a bed that nothing ever leaves, in which there is no such state. */
+  private static final int ROUNDS_OF_CLOSED = 2;
+
+  /** Change from year to year, as a share of what is kept, below which it stands still. */
+  private static final double STILL = 1e-9;
 
   private final BedSite bed;
   private final WaterStream inflow;
@@ -59,14 +65,16 @@ final class BedRun<G extends StandGrowth> {
   }
 
   /**
-   * The year in its steady state. A month's leftovers reach the next; two rounds suffice where any
-   * month flushes the bed, and where none does the books show what has gathered.
+   * The year in its steady state. A month's leftovers reach the next, and December's January. Where
+   * no month flushes the bed, the books show what has gathered in the second year.
    */
   BedYear<G> year() {
     List<BedMonth> months = new ArrayList<>();
     Carried kept = Carried.NONE;
     Carried atStart = Carried.NONE;
-    for (int round = 0; round < ROUNDS; round++) {
+    int most = water.isEverFlushed() ? MOST_ROUNDS : ROUNDS_OF_CLOSED;
+    int rounds = 0;
+    do {
       months.clear();
       atStart = kept;
       for (int month = 0; month < Months.COUNT; month++) {
@@ -74,10 +82,8 @@ final class BedRun<G extends StandGrowth> {
         months.add(result);
         kept = result.left().times(1 - water.flushed()[month]);
       }
-      if (kept.equals(atStart)) {
-        break;
-      }
-    }
+      rounds++;
+    } while (rounds < most && !kept.isLike(atStart, STILL));
     return new BedYear<>(
         bed,
         inflow,
@@ -87,6 +93,7 @@ final class BedRun<G extends StandGrowth> {
         List.copyOf(months),
         outflow(months),
         kept.matter().minus(atStart.matter()),
+        rounds,
         floorLeft());
   }
 

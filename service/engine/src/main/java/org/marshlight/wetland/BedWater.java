@@ -29,6 +29,11 @@ record BedWater(
   /** Less than this share of what comes is rounding, not a flow. */
   private static final double ROUNDING = 1e-12;
 
+  /** Whether anything ever leaves with the water. */
+  boolean isEverFlushed() {
+    return Months.sum(flushed) > 0;
+  }
+
   static BedWater of(BedSite bed, WaterStream stream, Stand<?> stand, SiteClimate climate) {
     BedWater water = empty();
     double full =

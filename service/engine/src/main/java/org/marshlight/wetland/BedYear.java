@@ -17,6 +17,7 @@ import org.marshlight.feed.WaterStream;
  * @param months what became of the water's matter in each month, at the headline age
  * @param outflow what leaves, with what was led past
  * @param stored what the water holds more at the year's end
+ * @param rounds years run until it was steady
  * @param coliformFloor least coliforms that the cap leaves in the outflow, density times m3
  * @param <G> what the stand tells of its growth
  */
@@ -29,6 +30,7 @@ record BedYear<G extends StandGrowth>(
     List<BedMonth> months,
     WaterStream outflow,
     Matter stored,
+    int rounds,
     double[] coliformFloor) {
 
   /** Litter that decays in a month: an even share of the year's, less what is buried. */

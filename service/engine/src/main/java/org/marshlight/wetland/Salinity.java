@@ -88,7 +88,7 @@ public final class Salinity {
   private static double[] through(BedYear<?> year, double[] comes) {
     double[] leaves = new double[Months.COUNT];
     double kept = 0;
-    for (int round = 0; round < BedRun.ROUNDS; round++) {
+    for (int round = 0; round < year.rounds(); round++) {
       for (int month = 0; month < Months.COUNT; month++) {
         boolean passedBy = year.bed().design().passedBy(month);
         double standing = passedBy ? kept : kept + comes[month];
