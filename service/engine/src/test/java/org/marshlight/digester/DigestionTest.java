@@ -107,20 +107,7 @@ class DigestionTest {
   @Test
   void whatHardlyPassesIsInItsSteadyStateToo() {
     Waste waste = feed("cattle-manure", 0.4, 1);
-    double[] liquor = new double[Months.DAYS_PER_YEAR];
-    Arrays.fill(liquor, 17);
-    Matter kept =
-        new Digestion(
-                List.of(waste),
-                5,
-                2,
-                liquor,
-                1,
-                8,
-                101.325,
-                TankFixture.CENTRAL.bind(DigestionCoefficients.class))
-            .periodic()
-            .kept;
+    Matter kept = periodic(List.of(waste), 5, 17, 1).kept;
 
     Matter fed = waste.annual();
     assertThat(Math.abs(kept.nitrogenKg())).isLessThan(1e-4 * fed.nitrogenKg());
@@ -130,11 +117,16 @@ class DigestionTest {
   }
 
   private static DigestionYear period(int years) {
+    return periodic(TankFixture.wastes(4), 4, 17, years);
+  }
+
+  private static DigestionYear periodic(
+      List<Waste> wastes, double volumeM3, double liquorC, int years) {
     double[] liquor = new double[Months.DAYS_PER_YEAR];
-    Arrays.fill(liquor, 17);
+    Arrays.fill(liquor, liquorC);
     return new Digestion(
-            TankFixture.wastes(4),
-            4,
+            wastes,
+            volumeM3,
             2,
             liquor,
             years,
@@ -170,19 +162,7 @@ class DigestionTest {
   }
 
   private static double methane(double temperatureC, Waste waste) {
-    double[] liquor = new double[Months.DAYS_PER_YEAR];
-    Arrays.fill(liquor, temperatureC);
-    DigestionYear year =
-        new Digestion(
-                List.of(waste),
-                5,
-                2,
-                liquor,
-                3,
-                8,
-                101.325,
-                TankFixture.CENTRAL.bind(DigestionCoefficients.class))
-            .periodic();
+    DigestionYear year = periodic(List.of(waste), 5, temperatureC, 3);
     return Stoichiometry.methaneOfCodNm3(Months.sum(year.methaneCodOther));
   }
 }
