@@ -47,7 +47,7 @@ public final class CompostModel {
       books.received(material.from(), material.matter());
     }
     return books
-        .received(Party.REACTION, Matter.water(heap.reactionKg()))
+        .reactionWater(heap.reactionKg())
         .gave(
             Party.AIR,
             Matter.carbonDioxide(

@@ -177,12 +177,8 @@ public final class DigesterModel {
     }
     byParty.forEach(books::received);
     books.received(Party.WATER_SUPPLY, Matter.water(matter.makeUpWater));
-    if (matter.reactionWater >= 0) {
-      books.received(Party.REACTION, Matter.water(matter.reactionWater));
-    } else {
-      books.gave(Party.REACTION, Matter.water(-matter.reactionWater));
-    }
     books
+        .reactionWater(matter.reactionWater)
         .gave(inputs.effluentTo(), effluent.annual())
         .gave(inputs.sludgeTo(), matter.pumpedSludge)
         .gave(Party.AIR, gas.leaked().plus(Matter.methane(Months.sum(matter.dissolvedMethaneCod))))

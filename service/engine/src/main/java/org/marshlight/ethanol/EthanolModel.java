@@ -70,7 +70,7 @@ public final class EthanolModel {
     return books
         .received(Party.WATER_SUPPLY, Matter.water(mash.waterKg()))
         .received(Party.PURCHASES, mash.additives())
-        .gave(Party.REACTION, Matter.water(bound))
+        .reactionWater(-bound)
         .gave(
             Party.FUEL_TANK,
             Fermentation.ethanol(distilling.ethanolKg()).plus(Matter.water(distilling.waterKg())))

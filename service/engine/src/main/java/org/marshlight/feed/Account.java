@@ -49,6 +49,17 @@ public record Account(String process, List<Entry> received, List<Entry> gave, Ma
       return this;
     }
 
+    /**
+     * Books water that reactions set free, or take up where it is below nought.
+     *
+     * @param kg how much in the year
+     */
+    public Books reactionWater(double kg) {
+      return kg >= 0
+          ? received(Party.REACTION, Matter.water(kg))
+          : gave(Party.REACTION, Matter.water(-kg));
+    }
+
     public Books kept(Matter matter) {
       kept = kept.plus(matter);
       return this;

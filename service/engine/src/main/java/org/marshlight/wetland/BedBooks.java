@@ -42,13 +42,8 @@ final class BedBooks {
     received.forEach(books::received);
     books
         .received(Party.RAIN, Matter.water(1000 * Months.sum(year.water().rain())))
-        .received(Party.SUNLIGHT, growth.assimilated());
-    if (reaction >= 0) {
-      books.received(Party.REACTION, Matter.water(reaction));
-    } else {
-      books.gave(Party.REACTION, Matter.water(-reaction));
-    }
-    books
+        .received(Party.SUNLIGHT, growth.assimilated())
+        .reactionWater(reaction)
         .gave(outflowTo, year.outflow().annual())
         .gave(
             Party.AIR,

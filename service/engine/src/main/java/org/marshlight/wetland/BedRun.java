@@ -180,7 +180,7 @@ final class BedRun<G extends StandGrowth> {
       double organisms = months.get(month).coliforms() * flushed;
       double volume = water.outflow()[month];
       double passing = water.passing()[month];
-      if (passing > 0) {
+      if (bed.design().passedBy(month)) {
         out = out.plus(carried(month));
         organisms += inflow.faecalColiformsPer100ML()[month] * passing;
       }
