@@ -12,8 +12,11 @@ public final class PeriodicLimit {
   /** Changes of the change that are mixed. */
   private static final int DEPTH = 4;
 
-  /** Share of a new direction that must not lie in those before it. */
-  private static final double NEW = 1e-6;
+  /**
+   * Share of a new direction that must not lie in those before it. A smaller one would save no
+   * period and let rounding grow in the mixture until what hangs on it no longer settles.
+   */
+  private static final double NEW = 1e-3;
 
   /** How often what is known may be forgotten before a series is left to itself for good. */
   private static final int PATIENCE = 4;

@@ -46,7 +46,7 @@ class LoopPropertiesTest {
 
   /** Plans that once failed. */
   @ParameterizedTest
-  @ValueSource(strings = "found-no-water-in-months-off")
+  @ValueSource(strings = {"found-no-water-in-months-off", "found-returned-tops-settle"})
   void plansThatWereFoundHold(String name) throws IOException {
     try (InputStream plan = LoopPropertiesTest.class.getResourceAsStream("/" + name + ".json")) {
       assertThat(holds(new String(plan.readAllBytes(), StandardCharsets.UTF_8), name)).isTrue();
