@@ -41,48 +41,52 @@ public final class NormalsCheck {
       double solar = sun ? normals.horizontalSolarKWhM2Day().get(month) : 0;
       double most = greatest * outside[month] / 3.6;
       if (solar > most) {
-        faults.add(
-            Fault.of(
-                "climate.more-sun-than-sky",
-                pointer + "/horizontalSolarKWhM2Day/" + month,
-                solar,
-                "0 to " + Sentences.number(most) + " kW.h/(m2.d)",
-                "month",
-                month + 1,
-                "most",
-                most));
+        faults.add(moreSunThanSky(solar, most, month, pointer));
       }
-      double air = normals.meanAirTemperatureC().get(month);
-      if (normals.dewPointC() != null && normals.dewPointC().get(month) > air + ROUNDING_K) {
-        faults.add(
-            above("climate.dew-above-air", "dewPointC", normals.dewPointC(), air, month, pointer));
-      }
-      if (normals.meanMinAirTemperatureC() != null
-          && normals.meanMinAirTemperatureC().get(month) > air + ROUNDING_K) {
-        faults.add(
-            above(
-                "climate.minimum-above-mean",
-                "meanMinAirTemperatureC",
-                normals.meanMinAirTemperatureC(),
-                air,
-                month,
-                pointer));
-      }
-      if (normals.meanMaxAirTemperatureC() != null
-          && normals.meanMaxAirTemperatureC().get(month) < air - ROUNDING_K) {
-        faults.add(
-            Fault.of(
-                "climate.maximum-below-mean",
-                pointer + "/meanMaxAirTemperatureC/" + month,
-                normals.meanMaxAirTemperatureC().get(month),
-                "at least " + Sentences.number(air) + " Cel",
-                "month",
-                month + 1,
-                "meanC",
-                air));
-      }
+      addTemperatures(normals, month, pointer, faults);
     }
     return faults;
+  }
+
+  private static Fault moreSunThanSky(double solar, double most, int month, String pointer) {
+    return Fault.of(
+        "climate.more-sun-than-sky",
+        pointer + "/horizontalSolarKWhM2Day/" + month,
+        solar,
+        "0 to " + Sentences.number(most) + " kW.h/(m2.d)",
+        "month",
+        month + 1,
+        "most",
+        most);
+  }
+
+  /** Dew point and mean extremes that do not stand in order about the month's mean. */
+  private static void addTemperatures(
+      MonthlyNormals normals, int month, String pointer, List<Fault> faults) {
+    double air = normals.meanAirTemperatureC().get(month);
+    List<Double> dew = normals.dewPointC();
+    List<Double> least = normals.meanMinAirTemperatureC();
+    List<Double> most = normals.meanMaxAirTemperatureC();
+    if (dew != null && dew.get(month) > air + ROUNDING_K) {
+      faults.add(above("climate.dew-above-air", "dewPointC", dew, air, month, pointer));
+    }
+    if (least != null && least.get(month) > air + ROUNDING_K) {
+      faults.add(
+          above(
+              "climate.minimum-above-mean", "meanMinAirTemperatureC", least, air, month, pointer));
+    }
+    if (most != null && most.get(month) < air - ROUNDING_K) {
+      faults.add(
+          Fault.of(
+              "climate.maximum-below-mean",
+              pointer + "/meanMaxAirTemperatureC/" + month,
+              most.get(month),
+              "at least " + Sentences.number(air) + " Cel",
+              "month",
+              month + 1,
+              "meanC",
+              air));
+    }
   }
 
   private static Fault above(
