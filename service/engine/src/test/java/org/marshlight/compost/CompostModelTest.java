@@ -115,12 +115,7 @@ class CompostModelTest {
             .estimate()
             .hygiene();
     for (CompostEstimate.HygieneFigures hygiene : List.of(small, large)) {
-      assertThat(hygiene.peakTemperatureC())
-          .isBetween(hygiene.peakTemperatureLowC(), hygiene.peakTemperatureHighC());
-      assertThat(hygiene.above55Days())
-          .isBetween(hygiene.above55LowDays(), hygiene.above55HighDays());
-      assertThat(hygiene.heatWantingDays())
-          .isCloseTo(Math.max(0, 15 - hygiene.above55LowDays()), within(1e-9));
+      Heaps.assertRangesHoldTheirMiddle(hygiene);
     }
     assertThat(small.peakTemperatureC()).isLessThan(55);
     assertThat(small.above55Days()).isZero();

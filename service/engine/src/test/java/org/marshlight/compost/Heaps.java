@@ -1,5 +1,8 @@
 package org.marshlight.compost;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
@@ -38,5 +41,15 @@ final class Heaps {
 
   static CompostOutcome run(CompostDesign design, Material... fromLoop) {
     return CompostModel.run(design, Arrays.asList(fromLoop), HILLS, CENTRAL);
+  }
+
+  /** Temperature and time at 55 Cel are told with ranges, and what is wanting by the lower end. */
+  static void assertRangesHoldTheirMiddle(CompostEstimate.HygieneFigures hygiene) {
+    assertThat(hygiene.peakTemperatureC())
+        .isBetween(hygiene.peakTemperatureLowC(), hygiene.peakTemperatureHighC());
+    assertThat(hygiene.above55Days())
+        .isBetween(hygiene.above55LowDays(), hygiene.above55HighDays());
+    assertThat(hygiene.heatWantingDays())
+        .isCloseTo(Math.max(0, 15 - hygiene.above55LowDays()), within(1e-9));
   }
 }

@@ -112,12 +112,7 @@ class MashToHeapTest {
                       Heaps.of("grass-clippings", 450 * scale)))
               .estimate()
               .hygiene();
-      assertThat(hygiene.peakTemperatureC())
-          .isBetween(hygiene.peakTemperatureLowC(), hygiene.peakTemperatureHighC());
-      assertThat(hygiene.above55Days())
-          .isBetween(hygiene.above55LowDays(), hygiene.above55HighDays());
-      assertThat(hygiene.heatWantingDays())
-          .isCloseTo(Math.max(0, 15 - hygiene.above55LowDays()), within(1e-9));
+      Heaps.assertRangesHoldTheirMiddle(hygiene);
     }
   }
 }

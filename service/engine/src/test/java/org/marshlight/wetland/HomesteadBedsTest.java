@@ -307,19 +307,7 @@ class HomesteadBedsTest {
     DiversionDesign clogging = new DiversionDesign(null, null, true, null);
     assertThat(divertedMonths(clogging, BedFixture.gravel(6, CATTAIL, 0.33))).hasSize(12);
     assertThat(divertedMonths(clogging, BedFixture.gravel(60, CATTAIL, 0.33))).isEmpty();
-    BedDesign narrow =
-        new BedDesign(
-            BedKind.HORIZONTAL_SUBSURFACE,
-            60.0,
-            0.4,
-            150.0,
-            "coarse-sand",
-            CATTAIL,
-            0.33,
-            null,
-            0.0,
-            1.0,
-            null);
+    BedDesign narrow = ofCoarseSand(60.0, 0.4);
     assertThat(divertedMonths(clogging, narrow)).hasSize(12);
   }
 
@@ -391,19 +379,7 @@ class HomesteadBedsTest {
 
   @Test
   void aBedDeeperThanItsMediumAllowsIsRefused() {
-    BedDesign sand =
-        new BedDesign(
-            BedKind.HORIZONTAL_SUBSURFACE,
-            20.0,
-            0.9,
-            150.0,
-            "coarse-sand",
-            CATTAIL,
-            0.33,
-            null,
-            0.0,
-            1.0,
-            null);
+    BedDesign sand = ofCoarseSand(20.0, 0.9);
     List<Fault> faults = BedCheck.faults(List.of(sand), "/beds", BedFixture.CENTRAL);
     assertThat(faults)
         .extracting(Fault::pointer)
@@ -455,5 +431,20 @@ class HomesteadBedsTest {
 
   private static List<String> codes(List<Notice> notices) {
     return notices.stream().map(Notice::code).toList();
+  }
+
+  private static BedDesign ofCoarseSand(double areaM2, double depthM) {
+    return new BedDesign(
+        BedKind.HORIZONTAL_SUBSURFACE,
+        areaM2,
+        depthM,
+        150.0,
+        "coarse-sand",
+        CATTAIL,
+        0.33,
+        null,
+        0.0,
+        1.0,
+        null);
   }
 }
