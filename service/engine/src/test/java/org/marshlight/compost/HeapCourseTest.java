@@ -44,4 +44,16 @@ class HeapCourseTest {
     assertThat(south.autumnMonth()).isEqualTo(3);
     assertThat(Heaps.WARM.autumnMonth()).isZero();
   }
+
+  @Test
+  void theTablesAreAsNearToTheFormulasAsTheySay() {
+    double greatest = HeapHeat.decayRatePerDay(65, 1);
+    for (double temperature = -60; temperature <= 89.9; temperature += 0.037) {
+      double speed = HeapHeat.decayRatePerDay(temperature, 1);
+      double humidity = HeapHeat.saturatedHumidity(temperature);
+      assertThat(HeapCourse.WARMING.at(temperature))
+          .isCloseTo(speed, within(temperature <= 75 ? 4e-5 * speed : 0.006 * greatest));
+      assertThat(HeapCourse.HUMIDITY.at(temperature)).isCloseTo(humidity, within(4e-5 * humidity));
+    }
+  }
 }
