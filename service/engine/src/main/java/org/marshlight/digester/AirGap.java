@@ -1,6 +1,7 @@
 package org.marshlight.digester;
 
 import org.apache.commons.math3.util.FastMath;
+import org.marshlight.statistics.EvenTable;
 
 /**
  * Convection across one air gap, ready for the hour loop: the properties of air are worked out
@@ -13,19 +14,15 @@ final class AirGap {
   private static final int WARMEST_K = 480;
 
   /** Rayleigh number of a gap of 1 m for each kelvin across it, by mean temperature. */
-  private static final double[] RAYLEIGH_PER_K = new double[WARMEST_K - COLDEST_K + 1];
+  private static final EvenTable RAYLEIGH_PER_K =
+      EvenTable.of(
+          mean -> CoverHeatTransfer.rayleighNumber(mean + 0.5, mean - 0.5, 1),
+          COLDEST_K,
+          WARMEST_K,
+          1);
 
-  private static final double LAST_PLACE = RAYLEIGH_PER_K.length - 1.001;
-
-  private static final double[] CONDUCTIVITY = new double[WARMEST_K - COLDEST_K + 1];
-
-  static {
-    for (int i = 0; i < RAYLEIGH_PER_K.length; i++) {
-      double mean = COLDEST_K + i;
-      RAYLEIGH_PER_K[i] = CoverHeatTransfer.rayleighNumber(mean + 0.5, mean - 0.5, 1);
-      CONDUCTIVITY[i] = CoverHeatTransfer.airConductivityWMK(mean);
-    }
-  }
+  private static final EvenTable CONDUCTIVITY =
+      EvenTable.of(CoverHeatTransfer::airConductivityWMK, COLDEST_K, WARMEST_K, 1);
 
   private final double perGapM;
   private final double rayleighFactor;
@@ -41,19 +38,12 @@ final class AirGap {
    * Heat by air from below to above for each kelvin, W/(m2.K); conduction alone if above is warmer.
    */
   double convectionWM2K(double belowK, double aboveK) {
-    double place = HourLoop.held((belowK + aboveK) / 2 - COLDEST_K, LAST_PLACE);
-    int low = (int) place;
-    double share = place - low;
-    double conduction = between(CONDUCTIVITY, low, share) * perGapM;
+    double mean = (belowK + aboveK) / 2;
+    double conduction = CONDUCTIVITY.at(mean) * perGapM;
     if (belowK <= aboveK) {
       return conduction;
     }
-    double rayleighCosTilt =
-        between(RAYLEIGH_PER_K, low, share) * (belowK - aboveK) * rayleighFactor;
+    double rayleighCosTilt = RAYLEIGH_PER_K.at(mean) * (belowK - aboveK) * rayleighFactor;
     return conduction * CoverHeatTransfer.hollands(rayleighCosTilt, tiltTerm);
-  }
-
-  private static double between(double[] row, int low, double share) {
-    return row[low] + (row[low + 1] - row[low]) * share;
   }
 }

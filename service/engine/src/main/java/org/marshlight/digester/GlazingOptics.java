@@ -40,13 +40,9 @@ public final class GlazingOptics {
       @Argument(symbol = "theta_1", unit = "rad", low = 0, high = 1.5707) double incidenceRad,
       @Argument(symbol = "n", unit = "1", low = 1.0001, high = 3) double refractiveIndex,
       @Argument(symbol = "N", unit = "1", low = 1, high = 4) double panes) {
-    if (incidenceRad < 1e-6) {
-      double root = (refractiveIndex - 1) / (refractiveIndex + 1);
-      return through(root * root, panes);
-    }
-    double sine = FastMath.sin(incidenceRad) / refractiveIndex;
+    double cosOutside = FastMath.cos(incidenceRad);
     return reflectionTransmittance(
-        FastMath.cos(incidenceRad), Math.sqrt(1 - sine * sine), refractiveIndex, panes);
+        cosOutside, cosInside(cosOutside, refractiveIndex), refractiveIndex, panes);
   }
 
   /**

@@ -51,14 +51,23 @@ final class HeatYear {
     monthlyLiquorC[month] += liquorC * share;
     monthlyLidC[month] += lidC * share;
     monthlySurfaceC[month] += surfaceC * share;
-    leastLiquorC = HourLoop.least(leastLiquorC, liquorC);
-    greatestLiquorC = HourLoop.greatest(greatestLiquorC, liquorC);
-    greatestLidC = HourLoop.greatest(greatestLidC, lidC);
-    leastSurfaceC = HourLoop.least(leastSurfaceC, surfaceC);
-    greatestSurfaceC = HourLoop.greatest(greatestSurfaceC, surfaceC);
+    leastLiquorC = least(leastLiquorC, liquorC);
+    greatestLiquorC = greatest(greatestLiquorC, liquorC);
+    greatestLidC = greatest(greatestLidC, lidC);
+    leastSurfaceC = least(leastSurfaceC, surfaceC);
+    greatestSurfaceC = greatest(greatestSurfaceC, surfaceC);
     if (lidC > DigesterEstimate.SCALD_C) {
       lidHoursAboveScald += stepH;
     }
+  }
+
+  // A branch that a processor foresees: the language's own bounds cost the loop of hours dear.
+  private static double least(double one, double other) {
+    return other < one ? other : one;
+  }
+
+  private static double greatest(double one, double other) {
+    return other > one ? other : one;
   }
 
   /** Mean liquor temperature of the year, Cel. */

@@ -33,13 +33,12 @@ public final class EvenTable {
     return new EvenTable(from, step, values);
   }
 
-  /** The function at a place; beyond the ends, what it is there. */
+  /** The function at a place; beyond the ends, what it is there. What is no number stays none. */
   public double at(double x) {
     double place = (x - first) * perStep;
-    if (!(place > 0)) {
-      return values[0];
-    }
-    if (place > last) {
+    if (place < 0) {
+      place = 0;
+    } else if (place > last) {
       place = last;
     }
     int low = (int) place;

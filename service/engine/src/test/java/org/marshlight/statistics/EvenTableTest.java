@@ -24,4 +24,9 @@ class EvenTableTest {
     assertThat(line.at(-7)).isEqualTo(5);
     assertThat(line.at(9)).isCloseTo(-5, within(2e-3));
   }
+
+  @Test
+  void whatIsNoNumberStaysNone() {
+    assertThat(EvenTable.of(x -> x, 0, 1, 0.5).at(Double.NaN)).isNaN();
+  }
 }
