@@ -25,7 +25,6 @@ class DocumentedClientsTest {
 
   private static final Path REPOSITORY = Path.of(System.getProperty("repository"));
   private static final Pattern CLIENT = Pattern.compile("```(\\w+)\\n(.*?)```", Pattern.DOTALL);
-  private static final int LONGEST_SECONDS = 120;
 
   @TestHTTPResource URL home;
 
@@ -122,7 +121,7 @@ class DocumentedClientsTest {
               + " here. Install it, or run .ci/run, which does.",
           e);
     }
-    assertThat(process.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS)).isTrue();
+    assertThat(process.waitFor(Patience.LONGEST.toMinutes(), TimeUnit.MINUTES)).isTrue();
     String text = Files.readString(printed, StandardCharsets.UTF_8);
     assertThat(process.exitValue()).as(text).isZero();
     return text;

@@ -9,7 +9,6 @@ import jakarta.inject.Inject;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -35,7 +34,7 @@ class FailuresTest {
   }
 
   @Test
-  void aServiceThatIsFullSaysSoAtOnceAndServesAgainAfterwards() throws Exception {
+  void aServiceThatIsFullSaysSoAtOnceAndServesAgainAfterwards() {
     CountDownLatch leave = new CountDownLatch(1);
     int places = admission.free();
     ExecutorService guests = Executors.newFixedThreadPool(places);
@@ -43,16 +42,14 @@ class FailuresTest {
       for (int i = 0; i < places; i++) {
         guests.execute(() -> admission.admit(() -> stay(leave)));
       }
-      while (admission.free() > 0) {
-        Thread.onSpinWait();
-      }
+      Patience.until(() -> admission.free() == 0);
       Response response = Service.post("/v1/estimates/loop", Service.contractPlan());
       Service.refused(response, 503, "overloaded");
       assertThat(response.header("Retry-After")).matches("[1-9][0-9]*");
     } finally {
       leave.countDown();
       guests.shutdown();
-      assertThat(guests.awaitTermination(10, TimeUnit.SECONDS)).isTrue();
+      Patience.until(guests::isTerminated);
     }
     assertThat(admission.free()).isEqualTo(places);
     assertThat(Service.post("/v1/estimates/loop", Service.contractPlan()).statusCode())
@@ -61,7 +58,8 @@ class FailuresTest {
 
   private static boolean stay(CountDownLatch leave) {
     try {
-      return leave.await(10, TimeUnit.SECONDS);
+      leave.await();
+      return true;
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       return false;

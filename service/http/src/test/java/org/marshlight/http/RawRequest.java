@@ -10,8 +10,6 @@ import java.util.Scanner;
 /** Sends bytes as they are, so that a request may be as ill formed as it likes. */
 final class RawRequest {
 
-  private static final int LONGEST_WAIT_MS = 5000;
-
   private RawRequest() {}
 
   /** Everything that comes back until the service closes the connection. */
@@ -31,7 +29,7 @@ final class RawRequest {
 
   private static Socket connected(String request) throws IOException {
     Socket socket = new Socket("localhost", RestAssured.port);
-    socket.setSoTimeout(LONGEST_WAIT_MS);
+    socket.setSoTimeout(Math.toIntExact(Patience.LONGEST.toMillis()));
     OutputStream out = socket.getOutputStream();
     out.write(request.getBytes(StandardCharsets.ISO_8859_1));
     out.flush();

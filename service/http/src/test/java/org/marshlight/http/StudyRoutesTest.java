@@ -11,10 +11,8 @@ import java.io.InputStream;
 import java.net.Socket;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.Test;
 import org.marshlight.http.studies.StudyFloor;
 
@@ -176,20 +174,10 @@ class StudyRoutesTest {
       InputStream in = socket.getInputStream();
       assertThat(in.readNBytes(2000)).isNotEmpty();
       assertThat(floor.free()).isEqualTo(before - 1);
-      assertThat(soon(floor::running)).isTrue();
+      Patience.until(floor::running);
     }
-    assertThat(soon(() -> floor.free() == before)).isTrue();
-    assertThat(soon(() -> !floor.running()))
-        .as("no runs of a study that nobody waits for")
-        .isTrue();
-  }
-
-  private static boolean soon(BooleanSupplier condition) throws InterruptedException {
-    long deadline = System.nanoTime() + Duration.ofSeconds(20).toNanos();
-    while (!condition.getAsBoolean() && System.nanoTime() < deadline) {
-      Thread.sleep(20);
-    }
-    return condition.getAsBoolean();
+    Patience.until(() -> floor.free() == before);
+    Patience.until(() -> !floor.running());
   }
 
   @Test

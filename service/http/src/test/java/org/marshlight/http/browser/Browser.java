@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.marshlight.http.Patience;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
@@ -19,12 +20,11 @@ import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.remote.http.ClientConfig;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** One browser without a window, and what a person does with it. */
 final class Browser implements AutoCloseable {
-
-  private static final Duration PATIENCE = Duration.ofSeconds(60);
 
   /** What a person with no great hurry and no slow machine sees as one screen. */
   private static final int WIDTH = 1280;
@@ -56,9 +56,12 @@ final class Browser implements AutoCloseable {
         new ChromeDriverService.Builder()
             .usingDriverExecutable(program("chromedriver"))
             .usingAnyFreePort()
+            .withTimeout(Patience.LONGEST)
             .build();
-    driver = new ChromeDriver(service, options);
-    driver.manage().timeouts().scriptTimeout(PATIENCE);
+    driver =
+        new ChromeDriver(
+            service, options, ClientConfig.defaultConfig().readTimeout(Patience.LONGEST));
+    driver.manage().timeouts().scriptTimeout(Patience.LONGEST).pageLoadTimeout(Patience.LONGEST);
     size(WIDTH, HEIGHT);
   }
 
@@ -90,7 +93,8 @@ final class Browser implements AutoCloseable {
   }
 
   void until(java.util.function.BooleanSupplier what) {
-    new WebDriverWait(driver, PATIENCE, Duration.ofMillis(50)).until(d -> what.getAsBoolean());
+    new WebDriverWait(driver, Patience.LONGEST, Duration.ofMillis(50))
+        .until(d -> what.getAsBoolean());
   }
 
   Object js(String script, Object... arguments) {

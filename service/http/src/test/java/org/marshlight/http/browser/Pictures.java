@@ -11,14 +11,14 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.openqa.selenium.print.PageSize;
-import org.openqa.selenium.print.PrintOptions;
 
 /** What the page looks like, kept as build output; some of it illustrates the planner's guide. */
 final class Pictures {
 
   private static final Path KEPT = Path.of("target", "pictures");
   private static final Path GUIDE = Path.of(System.getProperty("repository"), "docs", "pictures");
+  private static final double A4_WIDTH_INCH = 210 / 25.4;
+  private static final double A4_HEIGHT_INCH = 297 / 25.4;
   private static final int TALLEST = 16000;
   private static final float DOTS_PER_INCH = 80;
   private static final int PAGES_SHOWN = 3;
@@ -56,10 +56,7 @@ final class Pictures {
 
   /** Prints the page, keeps the first sheets as pictures, and gives the text of a sheet. */
   String printed(String name, int sheet) throws IOException {
-    PrintOptions options = new PrintOptions();
-    options.setPageSize(new PageSize(29.7, 21.0));
-    options.setBackground(false);
-    byte[] pdf = Base64.getDecoder().decode(browser.driver().print(options).getContent());
+    byte[] pdf = Base64.getDecoder().decode(printed());
     Files.createDirectories(KEPT);
     Files.write(KEPT.resolve(name + ".pdf"), pdf);
     try (PDDocument document = Loader.loadPDF(pdf)) {
@@ -73,6 +70,16 @@ final class Pictures {
       text.setEndPage(sheet);
       return text.getText(document).replaceAll("\\s+", " ");
     }
+  }
+
+  /** The driver's own command for printing gives up after ten seconds; the browser's does not. */
+  private String printed() {
+    return (String)
+        browser
+            .command(
+                "Page.printToPDF",
+                Map.of("paperWidth", A4_WIDTH_INCH, "paperHeight", A4_HEIGHT_INCH))
+            .get("data");
   }
 
   /** What follows a reader down the page would hide a part of its picture. */

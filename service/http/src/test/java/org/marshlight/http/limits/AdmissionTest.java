@@ -7,9 +7,9 @@ import java.time.Duration;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
+import org.marshlight.http.Patience;
 import org.marshlight.http.problems.Refusal;
 
 /** Only so much runs at a time, and nobody waits for ever. */
@@ -18,8 +18,8 @@ class AdmissionTest {
   private static final int RUNNING = 2 * Runtime.getRuntime().availableProcessors();
 
   @Test
-  void noMoreRunsAtATimeThanIsAllowed() throws InterruptedException {
-    Admission admission = new Admission(64, Duration.ofSeconds(10));
+  void noMoreRunsAtATimeThanIsAllowed() {
+    Admission admission = new Admission(64, Patience.LONGEST);
     AtomicInteger running = new AtomicInteger();
     AtomicInteger most = new AtomicInteger();
     ExecutorService guests = Executors.newFixedThreadPool(4 * RUNNING);
@@ -34,27 +34,25 @@ class AdmissionTest {
                   }));
     }
     guests.shutdown();
-    assertThat(guests.awaitTermination(30, TimeUnit.SECONDS)).isTrue();
+    Patience.until(guests::isTerminated);
     assertThat(most.get()).isBetween(1, RUNNING);
     assertThat(admission.free()).isEqualTo(RUNNING + 64);
   }
 
   @Test
-  void whoeverWaitsTooLongIsRefused() throws InterruptedException {
+  void whoeverWaitsTooLongIsRefused() {
     Admission admission = new Admission(1, Duration.ofMillis(20));
     CountDownLatch leave = new CountDownLatch(1);
     ExecutorService guests = Executors.newFixedThreadPool(RUNNING);
     for (int i = 0; i < RUNNING; i++) {
       guests.execute(() -> admission.admit(() -> await(leave)));
     }
-    while (admission.free() > 1) {
-      Thread.onSpinWait();
-    }
+    Patience.until(() -> admission.free() == 1);
     pause();
     assertThatThrownBy(() -> admission.admit(() -> 1)).isInstanceOf(Refusal.class);
     leave.countDown();
     guests.shutdown();
-    assertThat(guests.awaitTermination(10, TimeUnit.SECONDS)).isTrue();
+    Patience.until(guests::isTerminated);
     assertThat(admission.admit(() -> 1)).isEqualTo(1);
   }
 
@@ -74,7 +72,8 @@ class AdmissionTest {
 
   private static boolean await(CountDownLatch leave) {
     try {
-      return leave.await(10, TimeUnit.SECONDS);
+      leave.await();
+      return true;
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       return false;
