@@ -53,7 +53,7 @@ public record Material(
   }
 
   /** An ingredient brought from outside, a year's amount. */
-  static Material bought(IngredientDesign design, CoefficientSet set) {
+  public static Material bought(IngredientDesign design, CoefficientSet set) {
     Ingredient ingredient = set.bind(Ingredient.class, design.ingredient());
     return ofLoop(
         Party.PURCHASES,

@@ -2,7 +2,13 @@ package org.marshlight.decision;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import org.marshlight.contract.Params;
+import org.marshlight.contract.Sentences;
+import org.marshlight.contract.WireName;
 import org.marshlight.economy.PlanPart;
+import org.marshlight.evidence.Catalogues;
+import org.marshlight.feed.FeedDesign;
 import org.marshlight.loop.Plan;
 import org.marshlight.loop.PlanCheck;
 
@@ -128,11 +134,7 @@ final class Alternatives {
   }
 
   private void fed() {
-    int people =
-        basis.plan().people() == null || basis.plan().people().count() == null
-            ? 0
-            : basis.plan().people().count();
-    double scraps = Math.max(1, people) * c.scrapsKgPerDay();
+    double scraps = Math.max(1, basis.people()) * c.scrapsKgPerDay();
     Plan changed = PlanInstead.feeding(basis.plan(), c.moreFeeding(), scraps);
     if (!PlanCheck.faults(changed).isEmpty()) {
       return;
@@ -173,14 +175,21 @@ final class Alternatives {
 
   private void composted() {
     Plan changed = PlanInstead.composting(basis.plan());
-    Effects instead = basis.effects(changed);
+    List<FeedDesign> left = PlanInstead.notComposted(basis.plan());
+    if (left.size() == basis.plan().feeds().size()) {
+      return;
+    }
+    Effects instead =
+        Effects.of(basis, changed, basis.run(changed), WasteElsewhere.ofFeeds(left, basis.set()));
     double lost = with.service().annualUsefulKWh() - instead.service().annualUsefulKWh();
     found.add(
         Alternative.of(
-            "decision.instead-composting",
+            left.isEmpty() ? "decision.instead-composting" : "decision.instead-composting-some",
             null,
             lost,
             null,
+            "others",
+            otherWays(left),
             "nitrogenKg",
             instead.land().nitrogenKg() - with.land().nitrogenKg(),
             "phosphorusKg",
@@ -191,5 +200,24 @@ final class Alternatives {
             lost,
             "over100Kg",
             instead.gases().over100YearsKg() - with.gases().over100YearsKg()));
+  }
+
+  /** Names of wastes, each with where it goes without the tank. */
+  private String otherWays(List<FeedDesign> feeds) {
+    FeedFates fates =
+        new FeedFates(WasteElsewhere.ofFeeds(feeds, basis.set()), basis.baseline(), basis.set());
+    return feeds.stream()
+        .map(FeedDesign::feed)
+        .distinct()
+        .map(
+            feed ->
+                Sentences.text(
+                    "decision.goes-to-" + WireName.of(fates.of(feed)),
+                    Params.of("waste", name(feed))))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String name(String feed) {
+    return Catalogues.standard().find("feeds", feed).orElseThrow().name();
   }
 }

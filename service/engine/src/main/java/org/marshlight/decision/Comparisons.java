@@ -55,7 +55,7 @@ final class Comparisons {
     baseline = defaults.fill(plan.baseline() == null ? NOTHING_SAID : plan.baseline(), "/baseline");
     List<Assumption> taken = new ArrayList<>(defaults.assumptions());
     taken.removeIf(a -> plan.money() == null && isOfMoneyAlone(a));
-    taken.addAll(new FeedFates(plan.feeds(), baseline, set).assumptions());
+    taken.addAll(new FeedFates(WasteElsewhere.fed(plan, set), baseline, set).assumptions());
     assumptions = List.copyOf(taken);
   }
 
@@ -90,6 +90,16 @@ final class Comparisons {
   /** What was taken for prices and baselines that the plan does not give. */
   List<Assumption> assumptions() {
     return assumptions;
+  }
+
+  /** People of the household, the usual number where the plan does not say; zero without any. */
+  int people() {
+    if (plan.people() == null) {
+      return 0;
+    }
+    return plan.people().count() == null
+        ? (int) set.value("feed.default.people")
+        : plan.people().count();
   }
 
   /** The fuel that the gas takes the place of. */

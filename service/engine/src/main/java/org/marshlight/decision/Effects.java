@@ -1,11 +1,9 @@
 package org.marshlight.decision;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.marshlight.contract.Months;
 import org.marshlight.feed.Account;
-import org.marshlight.feed.FeedDesign;
 import org.marshlight.feed.Matter;
 import org.marshlight.feed.Party;
 import org.marshlight.feed.WaterStream;
@@ -14,8 +12,8 @@ import org.marshlight.loop.Plan;
 import org.marshlight.wetland.WetlandEstimate.UseAnswer;
 
 /**
- * What a plan comes to in the terms in which parts are held against each other, wastes that it
- * leaves unfed included.
+ * What a plan comes to in the terms in which parts are compared with each other, with what its
+ * wastes do that it takes up nowhere.
  *
  * @param run the chain
  * @param service what its gas does
@@ -35,13 +33,30 @@ record Effects(
     GreenhouseGasEstimate.Weight gases) {
 
   /**
-   * The effects of a run.
+   * The effects of a run. Wastes that the changed plan takes up less of go their way without the
+   * plan.
    *
    * @param basis the plan that is judged
    * @param changed the plan that was run: it, or what differs from it
    * @param run the chain of the plan that was run
    */
   static Effects of(Comparisons basis, Plan changed, LoopRun run) {
+    return of(
+        basis,
+        changed,
+        run,
+        WasteElsewhere.between(basis.plan(), changed, basis.baseline(), basis.set()));
+  }
+
+  /**
+   * The effects of a run.
+   *
+   * @param basis the plan that is judged
+   * @param changed the plan that was run
+   * @param run the chain of the plan that was run
+   * @param elsewhere wastes of the plan that the changed plan takes up nowhere
+   */
+  static Effects of(Comparisons basis, Plan changed, LoopRun run, List<WasteElsewhere> elsewhere) {
     GasService service =
         run.digester() == null || changed.gas() == null
             ? GasService.NONE
@@ -49,7 +64,7 @@ record Effects(
                 run.digester().estimate(),
                 basis.set().bind(UseEfficiencies.class),
                 basis.displaced());
-    FeedFates unfed = new FeedFates(unfed(basis.plan(), changed), basis.baseline(), basis.set());
+    FeedFates otherwise = new FeedFates(elsewhere, basis.baseline(), basis.set());
     return new Effects(
         run,
         service,
@@ -58,26 +73,18 @@ record Effects(
         run.wetland() == null
             ? null
             : Collections.frequency(run.wetland().estimate().fitness().monthly(), UseAnswer.UNFIT),
-        given(run, Party.LAND).plus(unfed.toLand()),
-        weight(basis, run, service, unfed));
-  }
-
-  private static List<FeedDesign> unfed(Plan whole, Plan changed) {
-    List<FeedDesign> unfed = new ArrayList<>(whole.feeds() == null ? List.of() : whole.feeds());
-    if (changed.feeds() != null) {
-      changed.feeds().forEach(unfed::remove);
-    }
-    return unfed;
+        given(run, Party.LAND).plus(otherwise.toLand()),
+        weight(basis, run, service, otherwise));
   }
 
   private static GreenhouseGasEstimate.Weight weight(
-      Comparisons basis, LoopRun run, GasService service, FeedFates unfed) {
+      Comparisons basis, LoopRun run, GasService service, FeedFates otherwise) {
     WarmingCoefficients c = basis.set().bind(WarmingCoefficients.class);
     GreenhouseGasEstimate.Weight sum = GreenhouseGasEstimate.Weight.NONE;
     for (Gases gases : GasesOfRun.givenOff(run, basis.set())) {
       sum = sum.plus(gases.weight(c));
     }
-    for (Gases gases : unfed.gases()) {
+    for (Gases gases : otherwise.gases()) {
       sum = sum.plus(gases.weight(c));
     }
     for (Gases gases :
@@ -88,10 +95,11 @@ record Effects(
   }
 
   private static double bod5Kg(LoopRun run) {
+    double soaked = bod5Kg(run.soakedGreywater());
     if (run.wetland() != null) {
-      return bod5Kg(run.wetland().outflow()) + bod5Kg(run.wetland().diverted());
+      return soaked + bod5Kg(run.wetland().outflow()) + bod5Kg(run.wetland().diverted());
     }
-    return run.digester() == null ? 0 : bod5Kg(run.digester().effluent());
+    return run.digester() == null ? soaked : soaked + bod5Kg(run.digester().effluent());
   }
 
   private static double bod5Kg(WaterStream stream) {

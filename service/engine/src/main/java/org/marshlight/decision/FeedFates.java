@@ -3,9 +3,9 @@ package org.marshlight.decision;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.marshlight.contract.Assumption;
-import org.marshlight.contract.Months;
 import org.marshlight.contract.Params;
 import org.marshlight.contract.Sentences;
 import org.marshlight.contract.WireName;
@@ -13,38 +13,41 @@ import org.marshlight.economy.BaselineDesign;
 import org.marshlight.evidence.Catalogues;
 import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.evidence.Mark;
-import org.marshlight.feed.FeedAnalysis;
-import org.marshlight.feed.FeedDesign;
 import org.marshlight.feed.Matter;
 
 /**
- * What the wastes that a plan feeds would do otherwise: where they would go, what they would give
- * off there, and what would come back to land.
+ * What the wastes of a plan would do otherwise: where they would go, what they would give off
+ * there, and what would come back to land.
  */
 final class FeedFates {
 
   /** Kind of those feeds that animals give. */
   private static final String ANIMAL = "animal";
 
-  private final List<FeedDesign> feeds;
+  private final List<WasteElsewhere> wastes;
   private final Map<String, BaselineDesign.FeedWithout> stated = new TreeMap<>();
-  private final CoefficientSet set;
   private final WarmingCoefficients c;
 
-  FeedFates(List<FeedDesign> feeds, BaselineDesign baseline, CoefficientSet set) {
-    this.feeds = feeds == null ? List.of() : feeds;
-    this.set = set;
+  FeedFates(List<WasteElsewhere> wastes, BaselineDesign baseline, CoefficientSet set) {
+    this.wastes = wastes;
     this.c = set.bind(WarmingCoefficients.class);
     if (baseline.feeds() != null) {
       baseline.feeds().forEach(feed -> stated.put(feed.feed(), feed));
     }
   }
 
-  /** Where a waste would go: as the plan says, else animals' to a store and others to a heap. */
+  /**
+   * Where a waste would go: as the plan says, else animals' to a store, others to a heap, and those
+   * that no heap takes to land or refuse.
+   */
   BaselineDesign.Fate of(String feed) {
     BaselineDesign.FeedWithout said = stated.get(feed);
     if (said != null) {
       return said.fate() == null ? BaselineDesign.Fate.HEAP : said.fate();
+    }
+    Optional<BaselineDesign.Fate> uncompostable = Compostable.otherwise(feed);
+    if (uncompostable.isPresent()) {
+      return uncompostable.get();
     }
     boolean animal =
         Catalogues.standard()
@@ -57,7 +60,7 @@ final class FeedFates {
   /** What is taken for wastes of which the plan does not say. */
   List<Assumption> assumptions() {
     List<Assumption> assumptions = new ArrayList<>();
-    for (String feed : feeds.stream().map(FeedDesign::feed).distinct().toList()) {
+    for (String feed : wastes.stream().map(WasteElsewhere::waste).distinct().toList()) {
       if (!stated.containsKey(feed)) {
         String fate = WireName.of(of(feed));
         assumptions.add(
@@ -78,7 +81,7 @@ final class FeedFates {
   /** What they would cost a year. */
   double yearlyCost() {
     double cost = 0;
-    for (String feed : feeds.stream().map(FeedDesign::feed).distinct().toList()) {
+    for (String feed : wastes.stream().map(WasteElsewhere::waste).distinct().toList()) {
       BaselineDesign.FeedWithout said = stated.get(feed);
       cost += said == null || said.yearlyCost() == null ? 0 : said.yearlyCost();
     }
@@ -92,10 +95,10 @@ final class FeedFates {
     double storedNitrogen = 0;
     double refuseCod = 0;
     double landNitrogen = 0;
-    for (FeedDesign feed : feeds) {
-      Matter matter = annual(feed);
-      double degradable = matter.codKg() * FeedAnalysis.of(feed, set).degradableShare();
-      switch (of(feed.feed())) {
+    for (WasteElsewhere waste : wastes) {
+      Matter matter = waste.annual();
+      double degradable = matter.codKg() * waste.degradableShare();
+      switch (of(waste.waste())) {
         case HEAP -> heapKg += matter.freshKg();
         case STORE -> {
           storedCod += degradable;
@@ -104,7 +107,7 @@ final class FeedFates {
         case REFUSE -> refuseCod += degradable;
         case LAND -> {}
       }
-      landNitrogen += toLand(feed, matter).nitrogenKg();
+      landNitrogen += toLand(waste).nitrogenKg();
     }
     List<Gases> lines = new ArrayList<>();
     lines.add(
@@ -134,14 +137,15 @@ final class FeedFates {
   /** Nutrients that would come back to land. */
   Nutrients toLand() {
     Nutrients sum = Nutrients.NONE;
-    for (FeedDesign feed : feeds) {
-      sum = sum.plus(toLand(feed, annual(feed)));
+    for (WasteElsewhere waste : wastes) {
+      sum = sum.plus(toLand(waste));
     }
     return sum;
   }
 
-  private Nutrients toLand(FeedDesign feed, Matter matter) {
-    return switch (of(feed.feed())) {
+  private Nutrients toLand(WasteElsewhere waste) {
+    Matter matter = waste.annual();
+    return switch (of(waste.waste())) {
       case REFUSE -> Nutrients.NONE;
       case LAND -> Nutrients.of(matter);
       case HEAP, STORE ->
@@ -150,13 +154,5 @@ final class FeedFates {
               matter.phosphorusKg(),
               matter.potassiumKg());
     };
-  }
-
-  private Matter annual(FeedDesign feed) {
-    double days = 0;
-    for (int month = 0; month < Months.COUNT; month++) {
-      days += Months.includes(feed.months(), month) ? Months.days(month) : 0;
-    }
-    return FeedAnalysis.of(feed, set).matter(feed.freshKgPerDay() * days);
   }
 }

@@ -66,7 +66,9 @@ final class GreenhouseGasModel {
       Plan tank = PlanWithout.everything(basis.plan());
       present.addAll(GasesOfRun.givenOff(basis.tank(tank), basis.set()));
     }
-    present.addAll(new FeedFates(basis.plan().feeds(), basis.baseline(), basis.set()).gases());
+    List<WasteElsewhere> wastes = new ArrayList<>(WasteElsewhere.fed(basis.plan(), basis.set()));
+    wastes.addAll(WasteElsewhere.composted(basis.plan(), basis.baseline(), basis.set()));
+    present.addAll(new FeedFates(wastes, basis.baseline(), basis.set()).gases());
     present.addAll(
         GasesOfRun.spared(with.run(), with.service(), basis.money().displacedFuel(), basis.set()));
     return present;

@@ -1,5 +1,8 @@
 package org.marshlight.decision;
 
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.marshlight.decision.Verdict.Component;
 import org.marshlight.economy.Appraisal;
 import org.marshlight.economy.AppraisalEstimate;
@@ -53,7 +56,23 @@ final class PartMoney {
 
   /** What wastes that are fed would cost a year without the plan. */
   double feedsOtherwise() {
-    return new FeedFates(basis.plan().feeds(), basis.baseline(), basis.set()).yearlyCost();
+    return yearlyCost(WasteElsewhere.fed(basis.plan(), basis.set()));
+  }
+
+  /** What wastes that are composted, and not fed too, would cost a year without the plan. */
+  double ingredientsOtherwise() {
+    Set<String> fed =
+        WasteElsewhere.fed(basis.plan(), basis.set()).stream()
+            .map(WasteElsewhere::waste)
+            .collect(Collectors.toSet());
+    return yearlyCost(
+        WasteElsewhere.composted(basis.plan(), basis.baseline(), basis.set()).stream()
+            .filter(waste -> !fed.contains(waste.waste()))
+            .toList());
+  }
+
+  private double yearlyCost(List<WasteElsewhere> wastes) {
+    return new FeedFates(wastes, basis.baseline(), basis.set()).yearlyCost();
   }
 
   private double fuelSaving(Effects with, Effects without) {
@@ -136,7 +155,10 @@ final class PartMoney {
     }
     return Appraisal.of(
         cost,
-        new YearlyMoney(0, fertiliser(run), care(PlanPart.COMPOST, 1) + worth(Component.COMPOST)),
+        new YearlyMoney(
+            0,
+            fertiliser(run) + ingredientsOtherwise(),
+            care(PlanPart.COMPOST, 1) + worth(Component.COMPOST)),
         0,
         basis.terms());
   }

@@ -4,12 +4,9 @@ import static org.marshlight.contract.RecordShape.changed;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.marshlight.compost.CompostDesign;
 import org.marshlight.compost.IngredientDesign;
-import org.marshlight.contract.Months;
 import org.marshlight.digester.TankDesign;
-import org.marshlight.evidence.Catalogues;
 import org.marshlight.feed.FeedDesign;
 import org.marshlight.loop.Plan;
 
@@ -17,7 +14,7 @@ import org.marshlight.loop.Plan;
 final class PlanInstead {
 
   static final String SCRAPS = "kitchen-scraps";
-  private static final CompostDesign HEAP = new CompostDesign(null, null, null);
+  private static final CompostDesign PILE = new CompostDesign(null, null, null);
   private static final int MOST_INGREDIENTS = 20;
   private static final int MOST_FEEDS = 20;
 
@@ -48,43 +45,37 @@ final class PlanInstead {
     return changed(PlanWithout.glass(plan), "feeds", List.copyOf(feeds));
   }
 
-  /** Every waste that a heap can take on the heap, and nothing fed. */
+  /** Every waste that a compost pile takes on the pile, and nothing fed. */
   static Plan composting(Plan plan) {
-    CompostDesign heap = plan.compost() == null ? HEAP : plan.compost();
+    CompostDesign pile = plan.compost() == null ? PILE : plan.compost();
     List<IngredientDesign> ingredients =
-        new ArrayList<>(heap.ingredients() == null ? List.of() : heap.ingredients());
-    for (FeedDesign feed : plan.feeds()) {
-      Optional<String> like = like(feed.feed());
-      if (like.isPresent() && ingredients.size() < MOST_INGREDIENTS) {
-        ingredients.add(new IngredientDesign(like.get(), freshKgPerYear(feed), false));
-      }
+        new ArrayList<>(pile.ingredients() == null ? List.of() : pile.ingredients());
+    for (FeedDesign feed : compostable(plan, ingredients.size())) {
+      ingredients.add(
+          new IngredientDesign(
+              Compostable.as(feed.feed()).orElseThrow(),
+              WasteElsewhere.freshKgPerYear(feed),
+              false));
     }
     return changed(
-        PlanWithout.feeds(plan), "compost", changed(heap, "ingredients", List.copyOf(ingredients)));
+        PlanWithout.feeds(plan), "compost", changed(pile, "ingredients", List.copyOf(ingredients)));
   }
 
-  private static double freshKgPerYear(FeedDesign feed) {
-    double days = 0;
-    for (int month = 0; month < Months.COUNT; month++) {
-      days += Months.includes(feed.months(), month) ? Months.days(month) : 0;
-    }
-    return feed.freshKgPerDay() * days;
+  /** Feeds that {@link #composting} does not put on the pile, in the order of the plan. */
+  static List<FeedDesign> notComposted(Plan plan) {
+    int ingredients =
+        plan.compost() == null || plan.compost().ingredients() == null
+            ? 0
+            : plan.compost().ingredients().size();
+    List<FeedDesign> left = new ArrayList<>(plan.feeds());
+    compostable(plan, ingredients).forEach(left::remove);
+    return List.copyOf(left);
   }
 
-  /**
-   * The ingredient of a heap that a feed of the tank is most like; empty if it does not compost.
-   */
-  private static Optional<String> like(String feed) {
-    if (Catalogues.standard().ids("ingredients").contains(feed) && !feed.equals("stillage")) {
-      return Optional.of(feed);
-    }
-    return switch (feed) {
-      case "garden-grass", "wetland-tops" -> Optional.of("grass-clippings");
-      case "garden-leaves" -> Optional.of("autumn-leaves");
-      case "vegetable-trimmings", "fruit-waste" -> Optional.of(SCRAPS);
-      case "pig-manure" -> Optional.of("cattle-manure");
-      case "rabbit-manure" -> Optional.of("goat-manure");
-      default -> Optional.empty();
-    };
+  private static List<FeedDesign> compostable(Plan plan, int ingredients) {
+    return plan.feeds().stream()
+        .filter(feed -> Compostable.as(feed.feed()).isPresent())
+        .limit(Math.max(0, MOST_INGREDIENTS - ingredients))
+        .toList();
   }
 }

@@ -55,7 +55,7 @@ final class WaterParts {
     if (overloaded > 0) {
       part.failing("decision.beds-overloaded", "beds", overloaded);
     }
-    WaterStream in = with.run().digester().effluent();
+    WaterStream in = with.run().wetland().inflow();
     WaterStream out = with.run().wetland().outflow();
     double removed = removed(Months.sum(in.bod5Kg()), Months.sum(out.bod5Kg()));
     part.because(

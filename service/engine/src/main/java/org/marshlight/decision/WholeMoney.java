@@ -95,6 +95,7 @@ final class WholeMoney {
         price * with.service().annualDisplacedKWh() + parts.alcoholSaving(with.run()),
         parts.fertiliser(with.run())
             + parts.feedsOtherwise()
+            + parts.ingredientsOtherwise()
             + PartMoney.orNought(basis.baseline().sewageYearlyCost()),
         PartMoney.orNought(money.yearlyCare())
             + parts.stillCost(with.run())

@@ -48,8 +48,9 @@ public record BaselineDesign(
         Double sewageYearlyCost,
     @Size(max = 20)
         @Meaning(
-            "What wastes that the plan feeds would do otherwise; those not named go to a heap, and"
-                + " animals' to a store.")
+            "What wastes that the plan feeds or composts would do otherwise. Fed wastes that are not"
+                + " named: animals' go to a store, whey and stillage to land, used oil to refuse, all"
+                + " others to a compost pile. Composted wastes that are not named would not be there.")
         List<@NotNull @Valid FeedWithout> feeds) {
 
   /** What a household's wastewater does without the plan. */

@@ -28,6 +28,7 @@ import org.marshlight.feed.LoadModel;
 import org.marshlight.feed.Matter;
 import org.marshlight.feed.Party;
 import org.marshlight.feed.Waste;
+import org.marshlight.feed.WaterStream;
 import org.marshlight.wetland.Intake;
 import org.marshlight.wetland.WetlandModel;
 import org.marshlight.wetland.WetlandOutcome;
@@ -72,7 +73,10 @@ final class Chain {
     if (digester != null) {
       working.add(() -> new StageWorking(Stage.DIGESTER, digester.working().get()));
     }
-    greywaterToSoil(otherAccounts);
+    WaterStream soaked = soakedGreywater();
+    if (soaked != null) {
+      otherAccounts.add(soakage(soaked.annual()));
+    }
     WetlandModel.Inputs<CropGrowth> bedInputs = stages.beds() ? beds(digester) : null;
     WetlandOutcome<CropGrowth> wetland =
         bedInputs == null ? null : WetlandModel.run(bedInputs, set);
@@ -110,6 +114,7 @@ final class Chain {
         crop,
         ethanol,
         compost,
+        soaked,
         List.copyOf(otherAccounts),
         returned(harvest, ethanol),
         List.copyOf(notices),
@@ -138,17 +143,18 @@ final class Chain {
         tanks);
   }
 
-  /** Greywater that neither enters the tank nor has a bed soaks away, with books of its own. */
-  private void greywaterToSoil(List<Account> accounts) {
-    if (!stages.tank() || !plan.toiletOnly() || greywaterToBed()) {
-      return;
-    }
-    Matter annual = GreywaterStream.of(plan.people(), year, set).annual();
-    accounts.add(
-        Account.of(Party.GREYWATER_SOAKAGE)
-            .received(Party.PEOPLE, annual)
-            .gave(Party.SOIL, annual)
-            .close());
+  /** Greywater that neither enters the tank nor has a bed soaks away; null if there is none. */
+  private WaterStream soakedGreywater() {
+    return stages.tank() && plan.toiletOnly() && !greywaterToBed()
+        ? GreywaterStream.of(plan.people(), year, set)
+        : null;
+  }
+
+  private static Account soakage(Matter annual) {
+    return Account.of(Party.GREYWATER_SOAKAGE)
+        .received(Party.PEOPLE, annual)
+        .gave(Party.SOIL, annual)
+        .close();
   }
 
   private boolean greywaterToBed() {

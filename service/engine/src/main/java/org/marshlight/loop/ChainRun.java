@@ -9,11 +9,13 @@ import org.marshlight.crop.CropOutcome;
 import org.marshlight.digester.DigesterOutcome;
 import org.marshlight.ethanol.EthanolOutcome;
 import org.marshlight.feed.Account;
+import org.marshlight.feed.WaterStream;
 import org.marshlight.wetland.WetlandOutcome;
 
 /**
  * One pass of the chain; stages that were not run are null.
  *
+ * @param soakedGreywater greywater that meets neither tank nor bed; null if there is none
  * @param otherAccounts books of processes that belong to no stage
  * @param returned what goes back to the tank
  * @param notices remarks of the loop itself
@@ -25,6 +27,7 @@ record ChainRun(
     CropOutcome crop,
     EthanolOutcome ethanol,
     CompostOutcome compost,
+    WaterStream soakedGreywater,
     List<Account> otherAccounts,
     Returned returned,
     List<Notice> notices,

@@ -106,6 +106,7 @@ public final class LoopModel {
         run.ethanol(),
         resolved.still(),
         run.compost(),
+        run.soakedGreywater(),
         run.otherAccounts(),
         List.copyOf(assumptions),
         () -> CoefficientsRead.of(resolved, stages, set),

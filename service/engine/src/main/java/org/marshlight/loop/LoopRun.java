@@ -16,6 +16,7 @@ import org.marshlight.digester.DigesterOutcome;
 import org.marshlight.ethanol.EthanolOutcome;
 import org.marshlight.ethanol.StillDesign;
 import org.marshlight.feed.Account;
+import org.marshlight.feed.WaterStream;
 import org.marshlight.wetland.WetlandOutcome;
 
 /**
@@ -28,6 +29,7 @@ import org.marshlight.wetland.WetlandOutcome;
  * @param ethanol fuel alcohol
  * @param still the still with its defaults filled; null without fuel
  * @param compost the heap
+ * @param soakedGreywater greywater that meets neither tank nor bed; null if there is none
  * @param otherAccounts books of processes that belong to no stage
  * @param defaults what was filled
  * @param coefficientsRead lists the coefficients that the run rests on
@@ -43,6 +45,7 @@ public record LoopRun(
     EthanolOutcome ethanol,
     StillDesign still,
     CompostOutcome compost,
+    WaterStream soakedGreywater,
     List<Account> otherAccounts,
     List<Assumption> defaults,
     Supplier<List<Assumption>> coefficientsRead,

@@ -79,6 +79,7 @@ public final class WetlandModel {
     List<Notice> notices = WetlandNotices.of(chain, inputs.climate(), estimate);
     return new WetlandOutcome<>(
         estimate,
+        chain.inflow(),
         chain.outflow(),
         toSoil,
         accounts,
