@@ -15,6 +15,7 @@ import org.marshlight.economy.AppraisalEstimate;
  * @param usefulEnergyKWh useful heat, light and work of burned gas
  * @param monthlyUsefulEnergyKWh the same by month
  * @param displacedFuelKWh fuel that is burned less for it
+ * @param displacedElectricityKWh electricity that is used less for it
  * @param alcoholNetKWh energy of fuel alcohol less what its making takes
  * @param outflowBod5Kg oxygen demand that leaves with the water
  * @param outflowNitrogenKg nitrogen that leaves with the water
@@ -49,6 +50,14 @@ public record Difference(
             high = 1e7,
             meaning = "Fuel that is burned less for it, at net heating value.")
         double displacedFuelKWh,
+    @Quantity(
+            unit = "kW.h",
+            low = -1e7,
+            high = 1e7,
+            meaning =
+                "Electricity that is used less for it: what electric lamps would take for the same"
+                    + " light, and what the generators of engines give.")
+        double displacedElectricityKWh,
     @Quantity(
             unit = "kW.h",
             low = -1e11,
@@ -104,7 +113,9 @@ public record Difference(
     return new Difference(
         with.service().annualUsefulKWh() - without.service().annualUsefulKWh(),
         Months.list(monthly),
-        with.service().annualDisplacedKWh() - without.service().annualDisplacedKWh(),
+        with.service().annualDisplacedFuelKWh() - without.service().annualDisplacedFuelKWh(),
+        with.service().annualDisplacedElectricityKWh()
+            - without.service().annualDisplacedElectricityKWh(),
         alcoholNetKWh(with) - alcoholNetKWh(without),
         with.outflowBod5Kg() - without.outflowBod5Kg(),
         with.outflow().nitrogenKg() - without.outflow().nitrogenKg(),

@@ -77,6 +77,12 @@ final class EnergyParts {
                       .filter(Objects::nonNull)
                       .toList())));
     }
+    double electricity =
+        with.service().annualDisplacedElectricityKWh()
+            - without.service().annualDisplacedElectricityKWh();
+    if (electricity > 0) {
+      part.because("decision.gas-electricity", "electricityKWh", electricity);
+    }
     part.because("decision.gas-without", "vented", tank().annual().methaneNm3());
     stillWorking(part);
     pressure(part);

@@ -5,6 +5,7 @@ import java.util.List;
 import org.marshlight.contract.Months;
 import org.marshlight.digester.DigesterEstimate;
 import org.marshlight.digester.GasSurplus;
+import org.marshlight.economy.MoneyDesign;
 import org.marshlight.ethanol.EthanolEstimate;
 import org.marshlight.ethanol.HeatSource;
 import org.marshlight.evidence.CoefficientSet;
@@ -18,7 +19,11 @@ import org.marshlight.wetland.WetlandEstimate;
 /** What a run of a plan gives off by itself, and what it spares elsewhere. */
 final class GasesOfRun {
 
-  private static final String ELECTRICITY = "electricity";
+  /** Line of the fuel that cooking and hot water spare. */
+  static final String SPARED_FUEL = "decision.gases-displaced-fuel";
+
+  /** Line of the electricity that lamps and engines spare. */
+  static final String SPARED_ELECTRICITY = "decision.gases-displaced-electricity";
 
   /** Methane for each kWh of net heating value, kg; from the sums of the run itself. */
   private static final double KG_PER_NM3 =
@@ -155,13 +160,14 @@ final class GasesOfRun {
             "decision.gases-still",
             fired * source.carbonDioxideKgKWh()
                 + heat.electricityKWh()
-                    * set.bind(HeatSource.class, ELECTRICITY).carbonDioxideKgKWh(),
+                    * set.bind(HeatSource.class, MoneyDesign.ELECTRICITY).carbonDioxideKgKWh(),
             fired * stove.methaneKgKWh(),
             fired * stove.nitrousOxideKgKWh()));
   }
 
   /**
-   * What is spared elsewhere: fuel in whose place gas and alcohol are burned, and fertiliser.
+   * What is spared elsewhere: fuel and electricity in whose place gas and alcohol are burned, and
+   * fertiliser.
    *
    * @param service what the gas does
    * @param fuel id of the displaced fuel
@@ -170,12 +176,20 @@ final class GasesOfRun {
     List<Gases> lines = new ArrayList<>();
     HeatSource source = set.bind(HeatSource.class, fuel);
     StoveGases stove = set.bind(StoveGases.class, fuel);
-    lines.add(burned("decision.gases-displaced-fuel", service.annualDisplacedKWh(), source, stove));
+    lines.add(burned(SPARED_FUEL, service.annualDisplacedFuelKWh(), source, stove));
+    lines.add(
+        burned(
+            SPARED_ELECTRICITY,
+            service.annualDisplacedElectricityKWh(),
+            set.bind(HeatSource.class, MoneyDesign.ELECTRICITY),
+            set.bind(StoveGases.class, MoneyDesign.ELECTRICITY)));
     if (run.ethanol() != null) {
       lines.add(
           burned(
               "decision.gases-displaced-by-alcohol",
-              run.ethanol().estimate().annual().fuelEnergyKWh(),
+              run.ethanol().estimate().annual().fuelEnergyKWh()
+                  * set.bind(UseEfficiencies.class).alcohol()
+                  / source.stoveEfficiency(),
               source,
               stove));
     }

@@ -78,7 +78,10 @@ final class GreenhouseGasModel {
     return sum(
         GasesOfRun.spared(with.run(), with.service(), basis.money().displacedFuel(), basis.set())
             .stream()
-            .filter(gases -> gases.code().equals("decision.gases-displaced-fuel"))
+            .filter(
+                gases ->
+                    gases.code().equals(GasesOfRun.SPARED_FUEL)
+                        || gases.code().equals(GasesOfRun.SPARED_ELECTRICITY))
             .toList());
   }
 

@@ -37,7 +37,8 @@ final class MoneyReasons {
     }
     if (money.levelisedCostPerKWh() != null
         && money.levelisedCostPerKWh() > 0
-        && terms.fuelPricePerKWh() != null) {
+        && terms.fuelPricePerKWh() != null
+        && !basis.effects(basis.plan()).service().sparesElectricityAlone()) {
       reasons.add(
           Reason.of(
               PREFIX + "levelised",

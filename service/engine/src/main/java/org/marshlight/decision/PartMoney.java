@@ -32,24 +32,24 @@ final class PartMoney {
   AppraisalEstimate energy(
       Component component, PlanPart part, double share, Effects with, Effects without) {
     Double cost = money.toPay(part);
-    if (cost == null || money.fuelPricePerKWh() == null) {
+    if (cost == null || !priced(with)) {
       return null;
     }
     return Appraisal.of(
         cost * share,
-        new YearlyMoney(fuelSaving(with, without), 0, care(part, share) + worth(component)),
+        new YearlyMoney(energySaving(with, without), 0, care(part, share) + worth(component)),
         with.service().annualUsefulKWh() - without.service().annualUsefulKWh(),
         basis.terms());
   }
 
   /** What feeding comes to: nothing is built for it, and wastes need no other way. */
   AppraisalEstimate coFeeding(Effects with, Effects without) {
-    if (money.fuelPricePerKWh() == null) {
+    if (!priced(with)) {
       return null;
     }
     return Appraisal.of(
         0,
-        new YearlyMoney(fuelSaving(with, without), feedsOtherwise(), worth(Component.CO_FEEDING)),
+        new YearlyMoney(energySaving(with, without), feedsOtherwise(), worth(Component.CO_FEEDING)),
         with.service().annualUsefulKWh() - without.service().annualUsefulKWh(),
         basis.terms());
   }
@@ -75,9 +75,24 @@ final class PartMoney {
     return new FeedFates(wastes, basis.baseline(), basis.set()).yearlyCost();
   }
 
-  private double fuelSaving(Effects with, Effects without) {
-    return money.fuelPricePerKWh()
-        * (with.service().annualDisplacedKWh() - without.service().annualDisplacedKWh());
+  /**
+   * Whether what the gas takes the place of has a price: that of electricity where it spares
+   * nothing else, that of the displaced fuel otherwise.
+   */
+  private boolean priced(Effects with) {
+    return with.service().sparesElectricityAlone()
+        ? money.electricityPrice() != null
+        : money.fuelPricePerKWh() != null;
+  }
+
+  private double energySaving(Effects with, Effects without) {
+    return gasSaving(with.service()) - gasSaving(without.service());
+  }
+
+  /** What the gas saves a year in fuel and electricity, each as far as it has a price. */
+  double gasSaving(GasService service) {
+    return orNought(money.fuelPricePerKWh()) * service.annualDisplacedFuelKWh()
+        + orNought(money.electricityPrice()) * service.annualDisplacedElectricityKWh();
   }
 
   /** What a share of the beds comes to, soil absorption that they spare credited. */
@@ -124,10 +139,17 @@ final class PartMoney {
         basis.terms());
   }
 
+  /** Worth of a kWh of alcohol: as stated, or that of the displaced fuel for the same heat. */
   private Double alcoholPrice() {
-    return money.alcoholPricePerKWh() == null
-        ? money.fuelPricePerKWh()
-        : money.alcoholPricePerKWh();
+    if (money.alcoholPricePerKWh() != null) {
+      return money.alcoholPricePerKWh();
+    }
+    return money.fuelPricePerKWh() == null
+        ? null
+        : Double.valueOf(
+            money.fuelPricePerKWh()
+                * basis.set().bind(UseEfficiencies.class).alcohol()
+                / basis.displaced().stoveEfficiency());
   }
 
   /** What the alcohol saves a year; nought without it or its price. */
@@ -143,8 +165,15 @@ final class PartMoney {
       return 0;
     }
     EthanolEstimate.HeatFigures heat = run.ethanol().estimate().heat();
-    return heat.cutOrBoughtKWh() * orNought(money.stillFuelPricePerKWh())
-        + heat.electricityKWh() * orNought(money.electricityPricePerKWh());
+    return heat.cutOrBoughtKWh() * orNought(stillPrice(heat.source()))
+        + heat.electricityKWh() * orNought(money.electricityPrice());
+  }
+
+  /** Price of what heats the still; electricity that drives it costs what electricity costs. */
+  private Double stillPrice(String source) {
+    return money.stillFuelPricePerKWh() == null && source.equals(MoneyDesign.ELECTRICITY)
+        ? money.electricityPrice()
+        : money.stillFuelPricePerKWh();
   }
 
   /** What compost comes to; null where its cost or the worth of fertiliser is not given. */

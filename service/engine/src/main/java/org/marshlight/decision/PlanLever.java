@@ -161,7 +161,15 @@ record PlanLever(
         0,
         MANY_TIMES * Math.max(now, PRICE_TO_START_FROM),
         false,
-        price -> changed(plan, "money", changed(plan.money(), "fuelPricePerKWh", price)));
+        price -> changed(plan, "money", atPrice(plan.money(), price)));
+  }
+
+  /** Electricity has one price, also where it is the displaced fuel. */
+  private static MoneyDesign atPrice(MoneyDesign money, double price) {
+    MoneyDesign priced = changed(money, "fuelPricePerKWh", price);
+    return MoneyDesign.ELECTRICITY.equals(money.displacedFuel())
+        ? changed(priced, "electricityPricePerKWh", price)
+        : priced;
   }
 
   private static PlanLever retention(Plan plan, Sizes sizes) {

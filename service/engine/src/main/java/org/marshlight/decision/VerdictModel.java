@@ -142,6 +142,15 @@ public final class VerdictModel {
     if (basis.money().capital() == null || basis.money().fuelPricePerKWh() == null) {
       notices.add(Notice.of("decision.no-costs"));
     }
+    if (basis.money().capital() != null
+        && basis.money().electricityPrice() == null
+        && with.service().annualDisplacedElectricityKWh() > 0) {
+      notices.add(
+          Notice.of(
+              "decision.no-electricity-price",
+              "electricityKWh",
+              with.service().annualDisplacedElectricityKWh()));
+    }
     if (!materials.isEmpty()) {
       notices.add(Notice.of("decision.no-structural-design"));
     }

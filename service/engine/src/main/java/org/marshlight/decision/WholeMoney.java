@@ -90,9 +90,8 @@ final class WholeMoney {
   }
 
   private YearlyMoney yearly() {
-    double price = PartMoney.orNought(money.fuelPricePerKWh());
     return new YearlyMoney(
-        price * with.service().annualDisplacedKWh() + parts.alcoholSaving(with.run()),
+        parts.gasSaving(with.service()) + parts.alcoholSaving(with.run()),
         parts.fertiliser(with.run())
             + parts.feedsOtherwise()
             + parts.ingredientsOtherwise()

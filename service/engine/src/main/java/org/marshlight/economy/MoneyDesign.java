@@ -16,14 +16,14 @@ import org.marshlight.contract.Usual;
  * @param currency ISO 4217 code
  * @param capital cost of building each part
  * @param yearlyCare money spent on upkeep a year
- * @param displacedFuel id of the fuel that the gas takes the place of
+ * @param displacedFuel id of the fuel that the gas takes the place of in cooking and hot water
  * @param fuelPricePerKWh price of the displaced fuel per kWh of net heating value delivered
  * @param lifeYears years over which the plant is judged
  * @param discountRate real discount rate a year
  * @param fuelPriceGrowth real growth of fuel prices a year
  * @param electricityPricePerKWh price of electricity
  * @param stillFuelPricePerKWh price of the fuel that heats mash and still
- * @param alcoholPricePerKWh price of what the fuel alcohol takes the place of
+ * @param alcoholPricePerKWh worth of a kWh of fuel alcohol
  * @param currencyPerDollar units of the currency for one United States dollar
  * @param hourValue worth of an hour of the household's work
  * @param budget money at hand for building
@@ -50,7 +50,9 @@ public record MoneyDesign(
                 "Money spent on upkeep a year, in the currency; shared among the parts as their"
                     + " costs; none if not given.")
         Double yearlyCare,
-    @Meaning("Id of the fuel that the gas takes the place of.")
+    @Meaning(
+            "Id of the fuel that the gas takes the place of in cooking and hot water; lamps and"
+                + " engines take the place of electricity.")
         @CatalogueId("fuels")
         @Usual("lpg")
         @Size(max = 60)
@@ -88,23 +90,26 @@ public record MoneyDesign(
             unit = "1/(kW.h)",
             low = 0,
             high = 1e6,
-            meaning = "Price of electricity; not given, electricity is not counted in money.")
+            meaning =
+                "Price of electricity, which lamps and engines take the place of; that of the"
+                    + " displaced fuel where it is electricity; not given, electricity is not"
+                    + " counted in money.")
         Double electricityPricePerKWh,
     @Quantity(
             unit = "1/(kW.h)",
             low = 0,
             high = 1e6,
             meaning =
-                "Price per kWh of net heating value of the fuel that heats mash and still; not"
-                    + " given, that fuel costs no money.")
+                "Price per kWh of net heating value of the fuel that heats mash and still; that of"
+                    + " electricity where it is electricity; not given, that fuel costs no money.")
         Double stillFuelPricePerKWh,
     @Quantity(
             unit = "1/(kW.h)",
             low = 0,
             high = 1e6,
             meaning =
-                "Price per kWh of net heating value of what the fuel alcohol takes the place of;"
-                    + " that of the displaced fuel if not given.")
+                "Worth per kWh of net heating value of the fuel alcohol; if not given, the price of"
+                    + " the displaced fuel that brings the same heat into a pot.")
         Double alcoholPricePerKWh,
     @Quantity(
             unit = "1",
@@ -147,6 +152,9 @@ public record MoneyDesign(
                     + " compared by money if not given.")
         Double modulePerM2) {
 
+  /** Id of electricity in the catalogue of fuels. */
+  public static final String ELECTRICITY = "electricity";
+
   /** Nothing said of money. */
   public static final MoneyDesign NOTHING =
       new MoneyDesign(
@@ -164,6 +172,16 @@ public record MoneyDesign(
       return 0.0;
     }
     return capital == null ? null : capital.of(part);
+  }
+
+  /**
+   * Price of electricity; that of the displaced fuel where it is electricity, and null if neither
+   * is given.
+   */
+  public Double electricityPrice() {
+    return electricityPricePerKWh == null && ELECTRICITY.equals(displacedFuel)
+        ? fuelPricePerKWh
+        : electricityPricePerKWh;
   }
 
   /** Units of the currency for one United States dollar; null if not known. */

@@ -9,6 +9,7 @@ import java.util.Set;
 import org.marshlight.contract.Assumption;
 import org.marshlight.contract.Fault;
 import org.marshlight.decision.GreenhouseGasEstimate;
+import org.marshlight.economy.MoneyDesign;
 import org.marshlight.evidence.CoefficientBook;
 import org.marshlight.evidence.CoefficientRow;
 import org.marshlight.evidence.CoefficientSet;
@@ -31,7 +32,7 @@ record DrawSpace(BaseRun base, Stage stage, List<Factor> factors) {
 
   private static final double PERCENT = 100;
 
-  private static final String ELECTRICITY = "electricity";
+  private static final String SPARED_ELECTRICITY = "decision.gases-displaced-electricity";
 
   /**
    * Every coefficient that a plan uses for some figures and did not set itself, and what is stated
@@ -73,18 +74,21 @@ record DrawSpace(BaseRun base, Stage stage, List<Factor> factors) {
   }
 
   /**
-   * Decisions read the rows of the fuel that the gas takes the place of and, where there is a
-   * still, of what drives it.
+   * Decisions read the rows of the fuel that the gas takes the place of, of electricity where lamps
+   * or engines spare it and, where there is a still, of what drives it.
    */
   private static void addFuels(BaseRun base, Map<String, Factor> factors) {
     Set<String> fuels = new LinkedHashSet<>();
     GreenhouseGasEstimate gases = base.outcome().decision().greenhouseGas();
     if (gases != null) {
       fuels.add(gases.displacedFuel());
+      if (sparesElectricity(gases)) {
+        fuels.add(MoneyDesign.ELECTRICITY);
+      }
     }
     if (base.outcome().run().ethanol() != null) {
       fuels.add(base.outcome().run().ethanol().estimate().heat().source());
-      fuels.add(ELECTRICITY);
+      fuels.add(MoneyDesign.ELECTRICITY);
     }
     for (CoefficientRow row : CoefficientBook.standard().rows()) {
       boolean read = fuels.stream().anyMatch(fuel -> row.id().startsWith("fuels." + fuel + "."));
@@ -92,6 +96,10 @@ record DrawSpace(BaseRun base, Stage stage, List<Factor> factors) {
         add(row, factors);
       }
     }
+  }
+
+  private static boolean sparesElectricity(GreenhouseGasEstimate gases) {
+    return gases.lines().stream().anyMatch(line -> line.code().equals(SPARED_ELECTRICITY));
   }
 
   private static void add(CoefficientRow row, Map<String, Factor> factors) {
