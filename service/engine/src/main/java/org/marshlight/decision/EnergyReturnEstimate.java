@@ -8,13 +8,13 @@ import org.marshlight.contract.Quantity;
 import org.marshlight.economy.PlanPart;
 
 /**
- * Energy returned on energy spent, a year. Heat of the sun, heat that the still recovers within
- * itself and people's work do not count as spent; the tank's concrete, which stands in any case, is
- * left out.
+ * Energy returned on energy spent, a year. What running takes is primary energy, as in the figures
+ * of the still. Heat of the sun, heat that the still recovers within itself and people's work do
+ * not count as spent; the tank's concrete, which stands in any case, is left out.
  *
  * @param gasKWh useful energy of gas
  * @param alcoholKWh net heating value of fuel alcohol
- * @param operationKWh fuel and electricity that running takes
+ * @param operationKWh primary energy of fuel, gas and electricity that running takes
  * @param embodiedKWhPerYear energy of making what is built, spread over its life
  * @param operationRatio returned over what running takes
  * @param ratio returned over all that is spent
@@ -23,8 +23,8 @@ import org.marshlight.economy.PlanPart;
  * @param parts energy of making each part
  */
 @Meaning(
-    "Energy returned on energy spent, a year; sun, recovered heat and people's work do not count as"
-        + " spent.")
+    "Energy returned on primary energy spent, a year; sun, recovered heat and people's work do not"
+        + " count as spent.")
 public record EnergyReturnEstimate(
     @Quantity(unit = "kW.h", low = 0, high = 1e9, meaning = "Useful energy of gas.") double gasKWh,
     @Quantity(unit = "kW.h", low = 0, high = 1e10, meaning = "Net heating value of fuel alcohol.")
@@ -32,8 +32,10 @@ public record EnergyReturnEstimate(
     @Quantity(
             unit = "kW.h",
             low = 0,
-            high = 1e11,
-            meaning = "Fuel and electricity that running takes.")
+            high = 1e12,
+            meaning =
+                "Primary energy that running takes: fuel and gas at net heating value, electricity"
+                    + " with what making it takes.")
         double operationKWh,
     @Quantity(
             unit = "kW.h/a",
@@ -53,7 +55,7 @@ public record EnergyReturnEstimate(
             high = 1e9,
             meaning = "Returned over all that is spent; null where nothing is.")
         Double ratio,
-    @Quantity(unit = "kW.h", low = -1e11, high = 1e10, meaning = "Returned less all that is spent.")
+    @Quantity(unit = "kW.h", low = -1e12, high = 1e10, meaning = "Returned less all that is spent.")
         double netKWh,
     @Quantity(
             unit = "a",
@@ -83,7 +85,7 @@ public record EnergyReturnEstimate(
     if (with.run().ethanol() != null) {
       var ethanol = with.run().ethanol().estimate();
       alcohol = ethanol.annual().fuelEnergyKWh();
-      operation = ethanol.heat().cutOrBoughtKWh() + ethanol.heat().electricityKWh();
+      operation = ethanol.heat().primaryEnergyKWh();
     }
     List<Embodied> parts = new java.util.ArrayList<>();
     double embodied = 0;

@@ -5,7 +5,6 @@ import java.util.List;
 import org.marshlight.contract.Months;
 import org.marshlight.digester.DigesterEstimate;
 import org.marshlight.digester.GasSurplus;
-import org.marshlight.economy.MoneyDesign;
 import org.marshlight.ethanol.EthanolEstimate;
 import org.marshlight.ethanol.HeatSource;
 import org.marshlight.evidence.CoefficientSet;
@@ -160,7 +159,7 @@ final class GasesOfRun {
             "decision.gases-still",
             fired * source.carbonDioxideKgKWh()
                 + heat.electricityKWh()
-                    * set.bind(HeatSource.class, MoneyDesign.ELECTRICITY).carbonDioxideKgKWh(),
+                    * set.bind(HeatSource.class, HeatSource.ELECTRICITY).carbonDioxideKgKWh(),
             fired * stove.methaneKgKWh(),
             fired * stove.nitrousOxideKgKWh()));
   }
@@ -181,8 +180,8 @@ final class GasesOfRun {
         burned(
             SPARED_ELECTRICITY,
             service.annualDisplacedElectricityKWh(),
-            set.bind(HeatSource.class, MoneyDesign.ELECTRICITY),
-            set.bind(StoveGases.class, MoneyDesign.ELECTRICITY)));
+            set.bind(HeatSource.class, HeatSource.ELECTRICITY),
+            set.bind(StoveGases.class, HeatSource.ELECTRICITY)));
     if (run.ethanol() != null) {
       lines.add(
           burned(

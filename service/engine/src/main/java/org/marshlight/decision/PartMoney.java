@@ -11,6 +11,7 @@ import org.marshlight.economy.MoneyDesign;
 import org.marshlight.economy.PlanPart;
 import org.marshlight.economy.YearlyMoney;
 import org.marshlight.ethanol.EthanolEstimate;
+import org.marshlight.ethanol.HeatSource;
 import org.marshlight.loop.LoopRun;
 import org.marshlight.wetland.WaterUse;
 import org.marshlight.wetland.WetlandEstimate;
@@ -171,7 +172,7 @@ final class PartMoney {
 
   /** Price of what heats the still; electricity that drives it costs what electricity costs. */
   private Double stillPrice(String source) {
-    return money.stillFuelPricePerKWh() == null && source.equals(MoneyDesign.ELECTRICITY)
+    return money.stillFuelPricePerKWh() == null && source.equals(HeatSource.ELECTRICITY)
         ? money.electricityPrice()
         : money.stillFuelPricePerKWh();
   }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.function.DoubleFunction;
 import org.marshlight.economy.CapitalDesign;
 import org.marshlight.economy.MoneyDesign;
+import org.marshlight.ethanol.HeatSource;
 import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.feed.FeedDesign;
 import org.marshlight.loop.Plan;
@@ -167,7 +168,7 @@ record PlanLever(
   /** Electricity has one price, also where it is the displaced fuel. */
   private static MoneyDesign atPrice(MoneyDesign money, double price) {
     MoneyDesign priced = changed(money, "fuelPricePerKWh", price);
-    return MoneyDesign.ELECTRICITY.equals(money.displacedFuel())
+    return HeatSource.ELECTRICITY.equals(money.displacedFuel())
         ? changed(priced, "electricityPricePerKWh", price)
         : priced;
   }

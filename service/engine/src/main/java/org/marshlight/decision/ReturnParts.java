@@ -48,7 +48,7 @@ final class ReturnParts {
     EthanolEstimate ethanol = with.run().ethanol().estimate();
     double fuel = ethanol.annual().fuelEnergyKWh();
     double net = ethanol.annual().netEnergyKWh();
-    double spent = fuel - net;
+    double spent = ethanol.heat().primaryEnergyKWh();
     Measure ratio =
         new Measure(
             spent > 0 ? fuel / spent : fuel > 0 ? thresholds.fuelRatioYes() : 0,

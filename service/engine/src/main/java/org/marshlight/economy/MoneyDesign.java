@@ -9,6 +9,7 @@ import org.marshlight.contract.CatalogueId;
 import org.marshlight.contract.Meaning;
 import org.marshlight.contract.Quantity;
 import org.marshlight.contract.Usual;
+import org.marshlight.ethanol.HeatSource;
 
 /**
  * What things cost; without it the verdict rests on energy.
@@ -152,9 +153,6 @@ public record MoneyDesign(
                     + " compared by money if not given.")
         Double modulePerM2) {
 
-  /** Id of electricity in the catalogue of fuels. */
-  public static final String ELECTRICITY = "electricity";
-
   /** Nothing said of money. */
   public static final MoneyDesign NOTHING =
       new MoneyDesign(
@@ -179,7 +177,7 @@ public record MoneyDesign(
    * is given.
    */
   public Double electricityPrice() {
-    return electricityPricePerKWh == null && ELECTRICITY.equals(displacedFuel)
+    return electricityPricePerKWh == null && HeatSource.ELECTRICITY.equals(displacedFuel)
         ? fuelPricePerKWh
         : electricityPricePerKWh;
   }

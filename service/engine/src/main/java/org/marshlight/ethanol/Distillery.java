@@ -7,10 +7,16 @@ import org.marshlight.evidence.CoefficientSet;
  *
  * @param still the still, with all its defaults
  * @param source where the heat comes from
+ * @param electricity where power for chopping and pumping comes from
  * @param c numbers of mash and still
  * @param pressureKPa pressure of the air, under which they boil
  */
-record Distillery(StillDesign still, HeatSource source, EthanolCoefficients c, double pressureKPa) {
+record Distillery(
+    StillDesign still,
+    HeatSource source,
+    HeatSource electricity,
+    EthanolCoefficients c,
+    double pressureKPa) {
 
   private static final double MJ_PER_KWH = 3.6;
 
@@ -18,6 +24,7 @@ record Distillery(StillDesign still, HeatSource source, EthanolCoefficients c, d
     return new Distillery(
         still,
         set.bind(HeatSource.class, fuel.heat()),
+        set.bind(HeatSource.class, HeatSource.ELECTRICITY),
         set.bind(EthanolCoefficients.class),
         pressureKPa);
   }
@@ -40,17 +47,9 @@ record Distillery(StillDesign still, HeatSource source, EthanolCoefficients c, d
     double water = separation.waterKg() * kept;
     double fuel = fuelKWh(ethanol, water);
     double fired = process / source.processEfficiency();
+    double spent = fired * source.primaryEnergy() + electricityKWh * electricity.primaryEnergy();
     return new Distilling(
-        separation,
-        ethanol,
-        water,
-        mash,
-        reused,
-        process - net,
-        process,
-        fired,
-        fuel,
-        fuel - fired - electricityKWh);
+        separation, ethanol, water, mash, reused, process - net, process, fired, spent, fuel);
   }
 
   private Separation separate(Beer beer) {

@@ -11,8 +11,8 @@ package org.marshlight.ethanol;
  * @param vesselLossKWh heat lost from the vessels
  * @param processKWh heat delivered to mash and still
  * @param firedKWh energy of the source that gives it
+ * @param spentKWh primary energy of that and of bought electricity; none of the sun's
  * @param fuelKWh net heating value of the product as made
- * @param netKWh what is left of it after the source's energy and bought electricity
  */
 record Distilling(
     Separation separation,
@@ -23,8 +23,13 @@ record Distilling(
     double vesselLossKWh,
     double processKWh,
     double firedKWh,
-    double fuelKWh,
-    double netKWh) {
+    double spentKWh,
+    double fuelKWh) {
+
+  /** What is left of the product's energy after the primary energy spent on it, kWh. */
+  double netKWh() {
+    return fuelKWh - spentKWh;
+  }
 
   /** Ethanol whose vapour is lost on the way, kg. */
   double lostEthanolKg() {

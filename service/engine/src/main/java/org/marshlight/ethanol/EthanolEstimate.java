@@ -33,7 +33,7 @@ public record EthanolEstimate(
    * @param ethanolL pure ethanol in the product, at 20 Cel
    * @param processHeatKWh heat delivered to mash and still
    * @param fuelEnergyKWh net heating value of the product as made, its water included
-   * @param netEnergyKWh fuel energy less the source's energy for the heat and bought electricity
+   * @param netEnergyKWh fuel energy less the primary energy of heat and bought electricity
    */
   @Meaning("Headline figures of the fuel alcohol.")
   public record Annual(
@@ -58,8 +58,9 @@ public record EthanolEstimate(
               low = -1e11,
               high = 1e10,
               meaning =
-                  "Fuel energy, less process heat over the efficiency of its source, less other"
-                      + " bought energy.")
+                  "Fuel energy, less the primary energy spent on making it: process heat over the"
+                      + " efficiency of its source, and electricity, each at its primary energy"
+                      + " factor; the sun counts as nothing spent.")
           double netEnergyKWh) {}
 
   /**
@@ -233,7 +234,8 @@ public record EthanolEstimate(
    * @param sourceL volume of the fuel
    * @param electricityKWh electricity bought for chopping and pumping
    * @param heatPerLitreMJL process heat for each litre of pure ethanol
-   * @param energyRatio fuel energy over the energy of source and electricity
+   * @param primaryEnergyKWh primary energy of source and electricity
+   * @param energyRatio fuel energy over that
    */
   @Meaning("Where the heat goes and where it comes from.")
   public record HeatFigures(
@@ -315,6 +317,14 @@ public record EthanolEstimate(
               meaning = "Electricity bought for chopping and pumping.")
           double electricityKWh,
       @Quantity(
+              unit = "kW.h",
+              low = 0,
+              high = 1e12,
+              meaning =
+                  "Primary energy spent: fuel at its net heating value, the plan's own gas too;"
+                      + " electricity with what making it takes; the sun not at all.")
+          double primaryEnergyKWh,
+      @Quantity(
               unit = "MJ/L",
               low = 0,
               high = 1e6,
@@ -324,9 +334,7 @@ public record EthanolEstimate(
               unit = "1",
               low = 0,
               high = 1e6,
-              meaning =
-                  "Fuel energy over the energy of heat source and electricity; null where nothing"
-                      + " is spent.")
+              meaning = "Fuel energy over the primary energy spent; null where nothing is spent.")
           Double energyRatio) {}
 
   /**

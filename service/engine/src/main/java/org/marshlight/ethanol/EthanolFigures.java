@@ -109,7 +109,6 @@ final class EthanolFigures {
     String source = run.fuel().heat();
     double fired = distilling.firedKWh();
     boolean own = isOwn(source);
-    double spent = fired + run.electricityKWh();
     Double kg =
         FuelContent.of(source, run.set())
             .map(content -> fired * MJ_PER_KWH / content.netHeatingValueMJKg())
@@ -132,10 +131,11 @@ final class EthanolFigures {
             ? null
             : LiquidFuel.of(source, run.set()).map(liquid -> kg / liquid.densityKgL()).orElse(null),
         run.electricityKWh(),
+        distilling.spentKWh(),
         run.makesFuel()
             ? distilling.processKWh() * MJ_PER_KWH / Fermentation.litres(distilling.ethanolKg())
             : null,
-        spent > 0 ? distilling.fuelKWh() / spent : null);
+        distilling.spentKWh() > 0 ? distilling.fuelKWh() / distilling.spentKWh() : null);
   }
 
   /** Whether a fuel is the plan's own gas, or the sun. */

@@ -111,7 +111,7 @@ final class EthanolNotices {
           Notice.of(
               "ethanol.costs-more-than-it-holds",
               "spentKWh",
-              annual.fuelEnergyKWh() - annual.netEnergyKWh(),
+              estimate.heat().primaryEnergyKWh(),
               "heldKWh",
               annual.fuelEnergyKWh()));
     }

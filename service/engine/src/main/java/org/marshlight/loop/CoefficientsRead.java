@@ -11,6 +11,7 @@ import java.util.Set;
 import org.marshlight.compost.IngredientDesign;
 import org.marshlight.contract.Assumption;
 import org.marshlight.contract.WireName;
+import org.marshlight.ethanol.HeatSource;
 import org.marshlight.evidence.CatalogueRow;
 import org.marshlight.evidence.Catalogues;
 import org.marshlight.evidence.Coefficient;
@@ -118,7 +119,7 @@ public final class CoefficientsRead {
     items.put("plants", plan.beds().stream().map(BedDesign::plant).toList());
     items.put("media", plan.beds().stream().map(BedDesign::medium).toList());
     if (stages.fuel()) {
-      items.put("fuels", List.of(plan.fuel().heat()));
+      items.put("fuels", List.of(plan.fuel().heat(), HeatSource.ELECTRICITY));
       items.put("additives", Catalogues.standard().ids("additives"));
     }
     if (stages.heap()) {

@@ -9,7 +9,7 @@ import java.util.Set;
 import org.marshlight.contract.Assumption;
 import org.marshlight.contract.Fault;
 import org.marshlight.decision.GreenhouseGasEstimate;
-import org.marshlight.economy.MoneyDesign;
+import org.marshlight.ethanol.HeatSource;
 import org.marshlight.evidence.CoefficientBook;
 import org.marshlight.evidence.CoefficientRow;
 import org.marshlight.evidence.CoefficientSet;
@@ -83,12 +83,12 @@ record DrawSpace(BaseRun base, Stage stage, List<Factor> factors) {
     if (gases != null) {
       fuels.add(gases.displacedFuel());
       if (sparesElectricity(gases)) {
-        fuels.add(MoneyDesign.ELECTRICITY);
+        fuels.add(HeatSource.ELECTRICITY);
       }
     }
     if (base.outcome().run().ethanol() != null) {
       fuels.add(base.outcome().run().ethanol().estimate().heat().source());
-      fuels.add(MoneyDesign.ELECTRICITY);
+      fuels.add(HeatSource.ELECTRICITY);
     }
     for (CoefficientRow row : CoefficientBook.standard().rows()) {
       boolean read = fuels.stream().anyMatch(fuel -> row.id().startsWith("fuels." + fuel + "."));

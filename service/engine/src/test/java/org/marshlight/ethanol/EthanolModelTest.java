@@ -16,6 +16,9 @@ import org.marshlight.feed.Matter;
 
 class EthanolModelTest {
 
+  /** Directive 2018/2002 of the European Union, default coefficient of electricity. */
+  private static final double EU_ELECTRICITY = 2.1;
+
   private static final double SEA_LEVEL = EthanolWaterEquilibrium.STANDARD_KPA;
 
   private static final Harvest CATTAIL =
@@ -190,8 +193,34 @@ class EthanolModelTest {
         .isCloseTo(
             recovering.annual().fuelEnergyKWh()
                 - recovering.annual().processHeatKWh() / heat.sourceEfficiency()
-                - heat.electricityKWh(),
+                - EU_ELECTRICITY * heat.electricityKWh(),
             within(1e-9));
+  }
+
+  /**
+   * An electric still takes the primary energy of its electricity, a still on sunshine none: a kWh
+   * from the grid took 2.1 kWh from nature by the default of the European Union of 2018.
+   */
+  @Test
+  void electricityCountsWithWhatMakingItTakesAndSunshineNotAtAll() {
+    StillDesign still = Stills.column(15, 3.5, 0.7);
+    EthanolEstimate electric = tubers("electricity", still);
+    EthanolEstimate boiler = tubers("wood-pellets", still);
+    EthanolEstimate sun = tubers("solar-heat", still);
+    EthanolEstimate.HeatFigures heat = electric.heat();
+    assertThat(heat.primaryEnergyKWh())
+        .isCloseTo(EU_ELECTRICITY * (heat.sourceEnergyKWh() + heat.electricityKWh()), within(1e-9));
+    assertThat(sun.heat().primaryEnergyKWh())
+        .isCloseTo(EU_ELECTRICITY * sun.heat().electricityKWh(), within(1e-9));
+    assertThat(electric.heat().energyRatio()).isLessThan(boiler.heat().energyRatio());
+    assertThat(sun.heat().energyRatio()).isGreaterThan(boiler.heat().energyRatio());
+    assertThat(sun.mash().breakEvenStrengthPercentVol())
+        .isLessThan(boiler.mash().breakEvenStrengthPercentVol());
+    for (EthanolEstimate estimate : List.of(electric, boiler, sun)) {
+      assertThat(estimate.annual().netEnergyKWh())
+          .isCloseTo(
+              estimate.annual().fuelEnergyKWh() - estimate.heat().primaryEnergyKWh(), within(1e-9));
+    }
   }
 
   @Test
