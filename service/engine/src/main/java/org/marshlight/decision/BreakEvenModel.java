@@ -82,7 +82,18 @@ public final class BreakEvenModel {
 
   /** What one lever can do; may be asked from several threads. */
   public Change change(Lever lever) {
-    return lever(lever).map(moved -> new Search(moved).change()).orElseGet(() -> none(lever));
+    return lever(lever)
+        .map(moved -> uncharged(moved) ? costNotGiven(moved) : new Search(moved).change())
+        .orElseGet(() -> none(lever));
+  }
+
+  /** Whether money decides, and the change would cost money that the plan does not tell. */
+  private boolean uncharged(PlanLever lever) {
+    return lever.charge() == null
+        && now != null
+        && now.answer() != Worth.YES
+        && now.difference().money() != null
+        && ENERGY.contains(component);
   }
 
   /** The plan that a change makes; empty where it needs nothing or cannot be made. */
@@ -98,14 +109,15 @@ public final class BreakEvenModel {
   }
 
   /** The verdict on a changed plan; empty where it is not legal, has no answer or no such part. */
-  private Optional<Verdict> verdict(Plan changed, TankYears tanks) {
+  private Optional<Verdict> verdict(Plan changed, double charged, TankYears tanks) {
     if (!PlanCheck.faults(changed, Stage.LOOP).isEmpty()) {
       return Optional.empty();
     }
     Stage far = ENERGY.contains(component) ? Stage.DIGESTER : Stage.LOOP;
     try {
       return Optional.ofNullable(
-          VerdictModel.verdict(new Comparisons(changed, site, set, tanks, far), component, bed));
+          VerdictModel.verdict(
+              new Comparisons(changed, site, set, tanks, far, charged), component, bed));
     } catch (Faults unsettled) {
       return Optional.empty();
     }
@@ -125,17 +137,17 @@ public final class BreakEvenModel {
   }
 
   private static Change none(Lever lever) {
-    return new Change(
-        lever,
-        Outcome.NO_LEVER,
-        "1",
-        null,
-        null,
-        null,
-        null,
-        null,
-        Reason.of("decision.break-even-no-lever", "lever", WireName.of(lever)),
-        0);
+    return untried(lever, Reason.of("decision.break-even-no-lever", "lever", WireName.of(lever)));
+  }
+
+  private static Change costNotGiven(PlanLever lever) {
+    return untried(
+        lever.lever(),
+        Reason.of("decision.break-even-cost-not-given", "lever", WireName.of(lever.lever())));
+  }
+
+  private static Change untried(Lever lever, Reason reason) {
+    return new Change(lever, Outcome.NO_LEVER, "1", null, null, null, null, null, reason, 0);
   }
 
   /** The search along one lever. */
@@ -167,7 +179,7 @@ public final class BreakEvenModel {
             Outcome.FOUND,
             found,
             Reason.of(
-                "decision.break-even-found" + kind(),
+                "decision.break-even-found" + kind() + uncounted(),
                 "lever",
                 WireName.of(lever.lever()),
                 "now",
@@ -185,10 +197,16 @@ public final class BreakEvenModel {
       if (best.isEmpty() || best.get().measure().aboveYes() < 0) {
         return told(Outcome.NONE, Double.NaN, best.map(this::tooLow).orElseGet(this::neverThere));
       }
+      if (best.get().heldBackBy().isEmpty()) {
+        return told(Outcome.NONE, Double.NaN, worthless());
+      }
       List<Reason> holding = new ArrayList<>(best.get().conditions());
       holding.addAll(best.get().reasons());
       holding.removeIf(reason -> !best.get().heldBackBy().contains(reason.code()));
       double needed = reached(lever.now()) ? lever.now() : nearest(this::reached);
+      if (lever.changesTank() && needed != lever.now()) {
+        return told(Outcome.HELD_BACK, Double.NaN, turnsNothing(holding.get(0)));
+      }
       return told(
           Outcome.HELD_BACK,
           needed,
@@ -224,6 +242,35 @@ public final class BreakEvenModel {
           spokenUnit(best));
     }
 
+    /** Nobody builds another tank for a verdict that stays as it is. */
+    private Reason turnsNothing(Reason holding) {
+      return Reason.of(
+          "decision.break-even-held-back-anyway",
+          "lever",
+          WireName.of(lever.lever()),
+          "low",
+          lever.low(),
+          "high",
+          lever.high(),
+          "unit",
+          lever.spoken(),
+          "because",
+          holding.text());
+    }
+
+    private Reason worthless() {
+      return Reason.of(
+          "decision.break-even-worthless" + kind(),
+          "lever",
+          WireName.of(lever.lever()),
+          "low",
+          lever.low(),
+          "high",
+          lever.high(),
+          "unit",
+          lever.spoken());
+    }
+
     private Reason neverThere() {
       return Reason.of(
           "decision.break-even-never-there" + kind(),
@@ -240,6 +287,13 @@ public final class BreakEvenModel {
     /** Counts have no unit in words. */
     private String kind() {
       return lever.whole() ? "-count" : "";
+    }
+
+    /** Whether the change costs money that does not count in the verdict. */
+    private String uncounted() {
+      boolean costs =
+          lever.charge() == null || lever.lever() == Lever.RETENTION && !ENERGY.contains(component);
+      return costs ? "-uncounted" : "";
     }
 
     private Optional<Verdict> best() {
@@ -306,8 +360,12 @@ public final class BreakEvenModel {
           value,
           amount -> {
             runs++;
-            return verdict(lever.at().apply(amount), tanks);
+            return verdict(lever.at().apply(amount), charge(amount), tanks);
           });
+    }
+
+    private double charge(double amount) {
+      return lever.charge() == null ? 0 : lever.charge().applyAsDouble(amount);
     }
 
     /** The crossing between a quantity without and one with a yes. */

@@ -35,17 +35,32 @@ final class Comparisons {
   private final Stage far;
   private final MoneyDesign money;
   private final BaselineDesign baseline;
+  private final double charged;
   private final List<Assumption> assumptions;
   private final Map<Plan, LoopRun> wholes = new HashMap<>();
   private final Map<Plan, LoopRun> tanksAlone = new HashMap<>();
   private final Map<Plan, Effects> effects = new HashMap<>();
   private double sunOnGlassKWhM2 = Double.NaN;
 
+  /** Comparisons of a plan whose own costs are all that there is to pay. */
+  Comparisons(Plan plan, PreparedSite site, CoefficientSet set, TankYears tanks, Stage far) {
+    this(plan, site, set, tanks, far, 0);
+  }
+
   /**
+   * @param charged what is to be paid beside the cost of a part, for a change of the plan that the
+   *     part needs
    * @param far how far plans are run: the whole loop, or the tank where that alone decides
    */
-  Comparisons(Plan plan, PreparedSite site, CoefficientSet set, TankYears tanks, Stage far) {
+  Comparisons(
+      Plan plan,
+      PreparedSite site,
+      CoefficientSet set,
+      TankYears tanks,
+      Stage far,
+      double charged) {
     this.plan = plan;
+    this.charged = charged;
     this.far = far;
     this.site = site;
     this.set = set;
@@ -80,6 +95,11 @@ final class Comparisons {
   /** Costs and prices, defaults filled. */
   MoneyDesign money() {
     return money;
+  }
+
+  /** What is to be paid beside the cost of a part, for the change of the plan that it needs. */
+  double charged() {
+    return charged;
   }
 
   /** What would be there without the plan, defaults filled. */

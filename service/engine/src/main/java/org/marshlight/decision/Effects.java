@@ -69,7 +69,7 @@ record Effects(
         run,
         service,
         bod5Kg(run),
-        given(run, Party.SOIL, Party.WATER_USE),
+        outflow(run),
         run.wetland() == null
             ? null
             : Collections.frequency(run.wetland().estimate().fitness().monthly(), UseAnswer.UNFIT),
@@ -99,7 +99,16 @@ record Effects(
     if (run.wetland() != null) {
       return soaked + bod5Kg(run.wetland().outflow()) + bod5Kg(run.wetland().diverted());
     }
-    return run.digester() == null ? soaked : soaked + bod5Kg(run.digester().effluent());
+    return soaked
+        + bod5Kg(run.digester() == null ? run.givenEffluent() : run.digester().effluent());
+  }
+
+  /** Nutrients that leave with the water; given water that meets no bed leaves as it is given. */
+  private static Nutrients outflow(LoopRun run) {
+    Nutrients leaving = given(run, Party.SOIL, Party.WATER_USE);
+    return run.wetland() == null && run.digester() == null && run.givenEffluent() != null
+        ? leaving.plus(Nutrients.of(run.givenEffluent().annual()))
+        : leaving;
   }
 
   private static double bod5Kg(WaterStream stream) {

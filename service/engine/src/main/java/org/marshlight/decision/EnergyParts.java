@@ -212,6 +212,10 @@ final class EnergyParts {
             basis,
             work.hoursOf(Component.CO_FEEDING));
     needsGas(part, "decision.feeding-needs-gas");
+    Verdict gas = gasCapture();
+    if (gas != null && gas.answer() == Verdict.Worth.NO) {
+      part.failing("decision.feeding-gas-not-worth");
+    }
     failsBecauseOfFeeding(part, without);
     part.because(
             "decision.feeding-useful",

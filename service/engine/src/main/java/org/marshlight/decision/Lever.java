@@ -8,10 +8,10 @@ public enum Lever {
   FEED,
   /** Area of the glass; its cost grows with it. */
   GLASS,
-  /** Thermal resistance of walls and floor of the tank. */
+  /** Thermal resistance of walls and floor of the tank; a plan gives no cost of it. */
   INSULATION,
   /** Price of the displaced fuel. */
   PRICE,
-  /** Time that water stays in the tank, by its volume; the tank's cost is left as it is. */
+  /** Time that water stays in the tank, by its volume; the tank's cost grows with it. */
   RETENTION
 }

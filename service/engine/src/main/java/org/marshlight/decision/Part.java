@@ -2,6 +2,7 @@ package org.marshlight.decision;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.marshlight.contract.WireName;
 import org.marshlight.decision.Verdict.Component;
 import org.marshlight.decision.Verdict.Measure;
 import org.marshlight.decision.Verdict.Worth;
@@ -82,12 +83,23 @@ final class Part {
     }
     List<Reason> reasons = MoneyReasons.of(money, basis);
     if (usefulGainKWh() <= 0 && component != Component.FUEL_ALCOHOL) {
-      then.addAll(reasons);
-      first.add(Reason.of("decision.adds-nothing", "gainKWh", usefulGainKWh()));
-      return finished(Verdict.Basis.ENERGY, energy, Worth.NO);
+      if (worthInMoney() == Worth.NO) {
+        then.addAll(reasons);
+        first.add(Reason.of("decision.adds-nothing", "gainKWh", usefulGainKWh()));
+        return finished(Verdict.Basis.ENERGY, energy, Worth.NO);
+      }
+      failing("decision.earns-otherwise", "gainKWh", usefulGainKWh());
     }
     then.addAll(0, reasons);
-    return by(Verdict.Basis.MONEY, byMoney());
+    return finished(Verdict.Basis.MONEY, byMoney(), worthInMoney());
+  }
+
+  private Worth worthInMoney() {
+    return switch (money.sign()) {
+      case PAYS -> Worth.YES;
+      case UNSURE -> Worth.MARGINAL;
+      case DOES_NOT_PAY -> Worth.NO;
+    };
   }
 
   private Measure byMoney() {
@@ -102,6 +114,7 @@ final class Part {
 
   /** The verdict whatever the number says. */
   Verdict finished(Verdict.Basis rests, Measure measure, Worth worth) {
+    Worth answer = !heldBackBy.isEmpty() && worth == Worth.YES ? Worth.MARGINAL : worth;
     Difference difference =
         Difference.of(
             with, without, workHours, money, Hazards.of(component, basis.plan(), with, without));
@@ -111,19 +124,30 @@ final class Part {
         && then.stream().noneMatch(reason -> MoneyReasons.isOne(reason.code()))) {
       then.addAll(MoneyReasons.of(money, basis));
     }
+    if (money != null && rests != Verdict.Basis.MONEY && contradicts(answer)) {
+      then.add(Reason.of("decision.not-for-the-money", "basis", WireName.of(rests)));
+    }
     climate(difference);
     List<Reason> reasons = new ArrayList<>(first);
     reasons.addAll(then);
     return new Verdict(
         component,
         bed,
-        !heldBackBy.isEmpty() && worth == Worth.YES ? Worth.MARGINAL : worth,
+        answer,
         rests,
         measure,
         List.copyOf(reasons),
         List.copyOf(conditions),
         heldBackBy.stream().distinct().toList(),
         difference);
+  }
+
+  /** Whether money says the opposite of the verdict, which the sentences then have to explain. */
+  private boolean contradicts(Worth answer) {
+    Worth inMoney = worthInMoney();
+    return then.stream().anyMatch(reason -> MoneyReasons.isOne(reason.code()))
+        && (answer == Worth.YES && inMoney == Worth.NO
+            || answer == Worth.NO && inMoney == Worth.YES);
   }
 
   private void climate(Difference difference) {

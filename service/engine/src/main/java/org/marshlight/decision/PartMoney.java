@@ -37,19 +37,19 @@ final class PartMoney {
       return null;
     }
     return Appraisal.of(
-        cost * share,
+        cost * share + basis.charged(),
         new YearlyMoney(energySaving(with, without), 0, care(part, share) + worth(component)),
         with.service().annualUsefulKWh() - without.service().annualUsefulKWh(),
         basis.terms());
   }
 
-  /** What feeding comes to: nothing is built for it, and wastes need no other way. */
+  /** What feeding comes to: nothing is built for it but what a changed plan charges. */
   AppraisalEstimate coFeeding(Effects with, Effects without) {
     if (!priced(with)) {
       return null;
     }
     return Appraisal.of(
-        0,
+        basis.charged(),
         new YearlyMoney(energySaving(with, without), feedsOtherwise(), worth(Component.CO_FEEDING)),
         with.service().annualUsefulKWh() - without.service().annualUsefulKWh(),
         basis.terms());

@@ -5,6 +5,7 @@ import static org.marshlight.contract.RecordShape.changed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleFunction;
+import java.util.function.DoubleUnaryOperator;
 import org.marshlight.economy.CapitalDesign;
 import org.marshlight.economy.MoneyDesign;
 import org.marshlight.ethanol.HeatSource;
@@ -22,6 +23,8 @@ import org.marshlight.loop.Plan;
  * @param low least quantity to try
  * @param high greatest quantity to try
  * @param whole whether it counts things
+ * @param charge what another amount costs more, as far as the plan gives its cost; null where it
+ *     costs something that the plan gives no cost of
  * @param at the plan with another amount
  */
 record PlanLever(
@@ -32,7 +35,11 @@ record PlanLever(
     double low,
     double high,
     boolean whole,
+    DoubleUnaryOperator charge,
     DoubleFunction<Plan> at) {
+
+  /** A change whose cost the plan itself bears, or that costs nothing. */
+  private static final DoubleUnaryOperator NOTHING = amount -> 0;
 
   private static final String FEED_SPOKEN = "kg a day";
   private static final double LEAST_GLASS_M2 = 0.5;
@@ -47,6 +54,11 @@ record PlanLever(
   private static final double MANY_TIMES = 20;
 
   private static final double PRICE_TO_START_FROM = 0.1;
+
+  /** Whether the tank itself would have to be built otherwise. */
+  boolean changesTank() {
+    return lever == Lever.RETENTION || lever == Lever.INSULATION;
+  }
 
   /** The lever on a plan; null where the plan has nothing that it could move. */
   static PlanLever of(Lever lever, Plan plan, Sizes sizes, CoefficientSet set) {
@@ -74,6 +86,7 @@ record PlanLever(
         Math.min(now, 1),
         Math.max(MOST_PEOPLE, 2 * now),
         true,
+        NOTHING,
         count -> changed(plan, "people", changed(plan.people(), "count", (int) Math.rint(count))));
   }
 
@@ -92,6 +105,7 @@ record PlanLever(
           0,
           MOST_FEED_KG,
           false,
+          NOTHING,
           kg -> changed(plan, "feeds", List.of(FeedDesign.of(PlanInstead.SCRAPS, kg))));
     }
     return new PlanLever(
@@ -102,6 +116,7 @@ record PlanLever(
         0,
         Math.max(MOST_FEED_KG, 2 * now),
         false,
+        NOTHING,
         kg -> {
           List<FeedDesign> scaled = new ArrayList<>();
           for (FeedDesign feed : feeds) {
@@ -121,6 +136,7 @@ record PlanLever(
         Math.min(now, LEAST_GLASS_M2),
         Math.min(500, Math.max(now, 4 * sizes.geometry().planAreaM2())),
         false,
+        NOTHING,
         m2 ->
             changed(
                 coverCosting(plan, m2 / now), "cover", changed(plan.cover(), "apertureM2", m2)));
@@ -145,6 +161,7 @@ record PlanLever(
         Math.min(LEAST_RESISTANCE, sizes.tank().wallResistanceM2KW()),
         MOST_RESISTANCE,
         false,
+        null,
         resistance ->
             changed(plan, "tank", changed(plan.tank(), "wallResistanceM2KW", resistance)));
   }
@@ -162,6 +179,7 @@ record PlanLever(
         0,
         MANY_TIMES * Math.max(now, PRICE_TO_START_FROM),
         false,
+        NOTHING,
         price -> changed(plan, "money", atPrice(plan.money(), price)));
   }
 
@@ -183,6 +201,22 @@ record PlanLever(
         Math.min(now, LEAST_VOLUME_M3),
         Math.min(MOST_VOLUME_M3, 10 * now),
         false,
+        tankCharge(plan, now),
         volume -> changed(plan, "tank", changed(plan.tank(), "liquidVolumeM3", volume)));
+  }
+
+  /**
+   * The cost of the tank grows with its volume. A smaller one is not credited to the part that is
+   * judged: what it spares could be spared without that part.
+   */
+  private static DoubleUnaryOperator tankCharge(Plan plan, double now) {
+    Double cost =
+        plan.money() == null || plan.money().capital() == null
+            ? null
+            : plan.money().capital().tank();
+    if (cost == null) {
+      return null;
+    }
+    return volume -> Math.max(0, cost * (volume / now - 1));
   }
 }

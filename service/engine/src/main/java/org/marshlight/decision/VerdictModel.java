@@ -116,6 +116,7 @@ public final class VerdictModel {
   }
 
   private Decision decision() {
+    List<Verdict> verdicts = verdicts();
     List<MaterialNeeded> materials =
         Materials.of(
                 sizes, with.run().ethanol() != null, basis.set().bind(BuildingCoefficients.class))
@@ -125,7 +126,7 @@ public final class VerdictModel {
     List<Assumption> assumptions = new ArrayList<>(basis.assumptions());
     assumptions.addAll(CoefficientsRead.of(List.of("economy", "decision"), basis.set()));
     return new Decision(
-        verdicts(),
+        verdicts,
         WholeMoney.of(basis, with, work),
         GreenhouseGasModel.of(basis, with),
         EnergyReturnEstimate.of(with, materials, basis.money().lifeYears()),
@@ -134,11 +135,14 @@ public final class VerdictModel {
         work,
         YearlyCalendar.of(basis.plan(), with.run(), sizes),
         List.copyOf(assumptions),
-        notices(materials));
+        notices(verdicts, materials));
   }
 
-  private List<Notice> notices(List<MaterialNeeded> materials) {
+  private List<Notice> notices(List<Verdict> verdicts, List<MaterialNeeded> materials) {
     List<Notice> notices = new ArrayList<>();
+    if (verdicts.isEmpty()) {
+      notices.add(Notice.of("decision.nothing-judged"));
+    }
     if (basis.money().capital() == null || basis.money().fuelPricePerKWh() == null) {
       notices.add(Notice.of("decision.no-costs"));
     }

@@ -32,9 +32,9 @@ final class WaterParts {
     return with.run().wetland().estimate();
   }
 
-  /** All beds together; null without beds or tank. */
+  /** All beds together; null without beds. */
   Verdict all() {
-    if (with.run().wetland() == null || with.run().digester() == null) {
+    if (with.run().wetland() == null) {
       return null;
     }
     Effects without = basis.effects(PlanWithout.beds(basis.plan()));
@@ -99,7 +99,7 @@ final class WaterParts {
   /** Each of several beds; none where there is but one. */
   List<Verdict> each() {
     List<Verdict> verdicts = new ArrayList<>();
-    if (with.run().wetland() == null || with.run().digester() == null || beds().beds().size() < 2) {
+    if (with.run().wetland() == null || beds().beds().size() < 2) {
       return verdicts;
     }
     double area = beds().beds().stream().mapToDouble(WetlandEstimate.Bed::areaM2).sum();

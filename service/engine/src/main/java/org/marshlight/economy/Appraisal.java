@@ -100,9 +100,10 @@ public final class Appraisal {
       least = Math.min(least, swing.expectedNetPresentValue());
       most = Math.max(most, swing.expectedNetPresentValue());
     }
-    return least >= 0
-        ? AppraisalEstimate.Sign.PAYS
-        : most < 0 ? AppraisalEstimate.Sign.DOES_NOT_PAY : AppraisalEstimate.Sign.UNSURE;
+    if (most <= 0) {
+      return AppraisalEstimate.Sign.DOES_NOT_PAY;
+    }
+    return least >= 0 ? AppraisalEstimate.Sign.PAYS : AppraisalEstimate.Sign.UNSURE;
   }
 
   /** The rate at which the plant as planned is just worth its cost; empty without one. */

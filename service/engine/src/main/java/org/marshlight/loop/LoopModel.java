@@ -107,6 +107,9 @@ public final class LoopModel {
         resolved.still(),
         run.compost(),
         run.soakedGreywater(),
+        resolved.given().effluent() == null
+            ? null
+            : GivenStreams.effluent(resolved.given().effluent(), set),
         run.otherAccounts(),
         List.copyOf(assumptions),
         () -> CoefficientsRead.of(resolved, stages, set),

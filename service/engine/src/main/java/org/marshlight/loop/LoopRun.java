@@ -30,6 +30,7 @@ import org.marshlight.wetland.WetlandOutcome;
  * @param still the still with its defaults filled; null without fuel
  * @param compost the heap
  * @param soakedGreywater greywater that meets neither tank nor bed; null if there is none
+ * @param givenEffluent water that the plan gives in place of a tank; null without
  * @param otherAccounts books of processes that belong to no stage
  * @param defaults what was filled
  * @param coefficientsRead lists the coefficients that the run rests on
@@ -46,6 +47,7 @@ public record LoopRun(
     StillDesign still,
     CompostOutcome compost,
     WaterStream soakedGreywater,
+    WaterStream givenEffluent,
     List<Account> otherAccounts,
     List<Assumption> defaults,
     Supplier<List<Assumption>> coefficientsRead,

@@ -17,6 +17,8 @@ import org.marshlight.decision.Verdict;
 import org.marshlight.decision.Verdict.Component;
 import org.marshlight.decision.Verdict.Worth;
 import org.marshlight.digester.GasDesign;
+import org.marshlight.economy.CapitalDesign;
+import org.marshlight.economy.MoneyDesign;
 import org.marshlight.loop.Plan;
 
 class BreakEvenTest {
@@ -94,6 +96,55 @@ class BreakEvenTest {
     assertThat(change.needed()).isNull();
     assertThat(change.bestAboveYes()).isNegative();
     assertThat(change.reason().text()).contains("yes begins at 900000 kWh a year");
+  }
+
+  private static Plan priced(Double tankCost, double gasCost) {
+    return RecordShape.changed(
+        safe(Map.of()),
+        "money",
+        StudyFixture.record(
+            MoneyDesign.class,
+            "capital",
+            StudyFixture.record(CapitalDesign.class, "tank", tankCost, "gas", gasCost),
+            "fuelPricePerKWh",
+            0.2));
+  }
+
+  /** A larger tank of a stated cost costs in proportion to its volume. */
+  @Test
+  void aLargerTankIsProposedOnlyWhereItPaysForItself() {
+    double dear = 1.05 * study(priced(0.0, 0), Lever.RETENTION).now().difference().money().least();
+    Change free = change(priced(0.0, dear), Lever.RETENTION);
+    assertThat(free.outcome()).isEqualTo(Outcome.FOUND);
+    assertThat(free.needed()).isGreaterThan(free.now());
+    Change charged = change(priced(3000.0, dear), Lever.RETENTION);
+    assertThat(charged.outcome()).isEqualTo(Outcome.NONE);
+    assertThat(charged.bestAboveYes()).isLessThan(free.bestAboveYes());
+  }
+
+  @Test
+  void noChangeOfTheTankIsProposedWhoseCostMoneyDoesNotCharge() {
+    for (Change change : study(priced(null, 4500), Lever.RETENTION, Lever.INSULATION).changes()) {
+      assertThat(change.outcome()).isEqualTo(Outcome.NO_LEVER);
+      assertThat(change.needed()).isNull();
+      assertThat(change.reason().code()).isEqualTo("decision.break-even-cost-not-given");
+    }
+  }
+
+  @Test
+  void whereNoMoneyIsToldALargerTankIsProposedAndItsCostSaidNotToCount() {
+    Change change = change(wanting(1.05 * useful()), Lever.RETENTION);
+    assertThat(change.outcome()).isEqualTo(Outcome.FOUND);
+    assertThat(change.reason().text()).contains("what that change costs is not counted");
+  }
+
+  @Test
+  void aTankThatTurnsNothingIsNotProposed() {
+    Plan open = StudyFixture.plan(Map.of("decision.gas-yes", 1.05 * useful()));
+    Change change = change(open, Lever.RETENTION);
+    assertThat(change.outcome()).isEqualTo(Outcome.HELD_BACK);
+    assertThat(change.needed()).isNull();
+    assertThat(change.reason().text()).contains("pressure of the gas store is not stated");
   }
 
   @Test
