@@ -39,6 +39,9 @@ public @interface Quantity {
   /** Id of the coefficient that stands in where an input is not given; empty if there is none. */
   String usual() default "";
 
+  /** Why the bounds are where they are, for whoever is refused by them; empty if that is plain. */
+  String reason() default "";
+
   String message() default "must be a number from {low} to {high}";
 
   Class<?>[] groups() default {};

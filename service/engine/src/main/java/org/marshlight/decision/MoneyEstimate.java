@@ -50,7 +50,7 @@ public record MoneyEstimate(
     @Meaning("Net present value by each convention in use, which differ by some percent.")
         @Size(max = 3)
         List<Convention> conventions,
-    @Meaning("The years of its life.") @Size(max = 100) List<Year> years,
+    @Meaning("The years of its life.") @Size(max = 60) List<Year> years,
     @Quantity(
             unit = "1",
             low = -1e12,
@@ -82,16 +82,16 @@ public record MoneyEstimate(
       @Quantity(
               unit = "1",
               low = 0,
-              high = 1e200,
+              high = 1e5,
               meaning = "Present worth of a yearly unit of energy cost.")
           double energyFactor,
       @Quantity(
               unit = "1",
               low = 0,
-              high = 1e200,
+              high = 1000,
               meaning = "Present worth of a yearly unit of other money.")
           double otherFactor,
-      @Quantity(unit = "1", low = -1e200, high = 1e200, meaning = "Net present value of the plan.")
+      @Quantity(unit = "1", low = -1e18, high = 1e18, meaning = "Net present value of the plan.")
           double netPresentValue) {}
 
   /**
@@ -105,21 +105,21 @@ public record MoneyEstimate(
    */
   @Meaning("One year.")
   public record Year(
-      @Quantity(unit = "1", low = 1, high = 100, meaning = "Year after building.") int year,
+      @Quantity(unit = "1", low = 1, high = 60, meaning = "Year after building.") int year,
       @Quantity(
               unit = "1",
-              low = -1e12,
-              high = 1e12,
+              low = -1e15,
+              high = 1e15,
               meaning = "Savings less costs of a working plant.")
           double net,
       @Quantity(unit = "1", low = 0, high = 1, meaning = "Probability that it still works.")
           double workingFraction,
-      @Quantity(unit = "1", low = 0, high = 1e200, meaning = "Worth today of one unit.")
+      @Quantity(unit = "1", low = 0, high = 100, meaning = "Worth today of one unit.")
           double discountFactor,
       @Quantity(
               unit = "1",
-              low = -1e200,
-              high = 1e200,
+              low = -1e18,
+              high = 1e18,
               meaning =
                   "Worth today of all to the end of the year, investment taken off, if the plant"
                       + " works.")

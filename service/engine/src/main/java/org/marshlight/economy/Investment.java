@@ -32,9 +32,9 @@ public final class Investment {
   public static double netPresentValue(
       @Argument(symbol = "I", unit = "1", low = 0, high = 1e12) double investment,
       @Argument(symbol = "S", unit = "1", low = -1e12, high = 1e12) double yearlySaving,
-      @Argument(symbol = "d", unit = "1", low = -0.99, high = 10) double discountRate,
-      @Argument(symbol = "e", unit = "1", low = -0.99, high = 10) double growthRate,
-      @Argument(symbol = "n", unit = "a", low = 0, high = 200) double years) {
+      @Argument(symbol = "d", unit = "1", low = -0.2, high = 10) double discountRate,
+      @Argument(symbol = "e", unit = "1", low = -0.2, high = 0.2) double growthRate,
+      @Argument(symbol = "n", unit = "a", low = 0, high = 100) double years) {
     return yearlySaving * Discounting.escalated(discountRate, growthRate, years) - investment;
   }
 
@@ -52,7 +52,7 @@ public final class Investment {
   public static double internalRate(
       @Argument(symbol = "I", unit = "1", low = 1e-9, high = 1e12) double investment,
       @Argument(symbol = "S", unit = "1", low = -1e12, high = 1e12) double yearlySaving,
-      @Argument(symbol = "n", unit = "a", low = 0.01, high = 200) double years) {
+      @Argument(symbol = "n", unit = "a", low = 0.01, high = 100) double years) {
     return rate(investment, yearlySaving, years).orElse(Double.NaN);
   }
 
@@ -90,7 +90,7 @@ public final class Investment {
   public static double discountedPaybackYears(
       @Argument(symbol = "I", unit = "1", low = 0, high = 1e12) double investment,
       @Argument(symbol = "S", unit = "1", low = -1e12, high = 1e12) double yearlySaving,
-      @Argument(symbol = "d", unit = "1", low = -0.99, high = 10) double discountRate) {
+      @Argument(symbol = "d", unit = "1", low = -0.2, high = 10) double discountRate) {
     return payback(investment, yearlySaving, discountRate).orElse(Double.NaN);
   }
 
@@ -127,8 +127,8 @@ public final class Investment {
       @Argument(symbol = "I", unit = "1", low = 0, high = 1e12) double investment,
       @Argument(symbol = "C", unit = "1", low = -1e12, high = 1e12) double yearlyCost,
       @Argument(symbol = "Q", unit = "kW.h", low = 1e-9, high = 1e12) double yearlyEnergyKWh,
-      @Argument(symbol = "d", unit = "1", low = -0.99, high = 10) double discountRate,
-      @Argument(symbol = "n", unit = "a", low = 0.01, high = 200) double years) {
+      @Argument(symbol = "d", unit = "1", low = -0.2, high = 10) double discountRate,
+      @Argument(symbol = "n", unit = "a", low = 0.01, high = 100) double years) {
     double worth = Discounting.uniform(discountRate, years);
     return (investment + yearlyCost * worth) / (yearlyEnergyKWh * worth);
   }

@@ -69,22 +69,37 @@ public record MoneyDesign(
     @Quantity(
             unit = "a",
             low = 1,
-            high = 100,
-            meaning = "Years over which the plant is judged.",
+            high = 60,
+            meaning = "Years over which the plant is judged; no part of it lasts longer than 60.",
+            reason = "no part of such a plant lasts longer than 60 years",
             usual = "economy.default.life")
         Double lifeYears,
     @Quantity(
             unit = "1",
-            low = -0.99,
+            low = -0.05,
             high = 1,
-            meaning = "Real discount rate a year, as a fraction.",
+            meaning =
+                "Real discount rate a year, as a fraction, inflation taken off: real interest has"
+                    + " not stayed below -0.05 for the life of a plant, and whoever asks for more"
+                    + " than 1 wants all money back within a year.",
+            reason =
+                "this is the rate after inflation as a fraction, 0.05 for 5 percent; it has not"
+                    + " stayed below -0.05 for the life of a plant, and above 1 all money would"
+                    + " have to come back within a year",
             usual = "economy.default.discount-rate")
         Double discountRate,
     @Quantity(
             unit = "1",
-            low = -0.5,
-            high = 0.5,
-            meaning = "Growth of fuel prices a year beyond that of other prices, as a fraction.",
+            low = -0.1,
+            high = 0.1,
+            meaning =
+                "Growth of fuel prices a year beyond that of other prices, as a fraction; no fuel"
+                    + " has become dearer or cheaper by more than 0.1 a year for the life of a"
+                    + " plant.",
+            reason =
+                "this is the growth beyond that of other prices as a fraction, 0.03 for 3 percent;"
+                    + " no fuel has become dearer or cheaper by more than a tenth a year for the"
+                    + " life of a plant",
             usual = "economy.default.fuel-price-growth")
         Double fuelPriceGrowth,
     @Quantity(

@@ -10,6 +10,8 @@ import jakarta.validation.constraints.Size;
 import java.lang.annotation.Annotation;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Nearest;
@@ -89,8 +91,23 @@ public final class RecordCheck {
       String index = lastName(pointer);
       value = index.chars().allMatch(Character::isDigit) ? list.get(Integer.parseInt(index)) : null;
     }
-    return outOfRange(
-        pointer, value, lastName(pointer), quantity.low(), quantity.high(), quantity.unit());
+    Fault fault =
+        outOfRange(
+            pointer, value, lastName(pointer), quantity.low(), quantity.high(), quantity.unit());
+    return quantity.reason().isEmpty() ? fault : because(fault, quantity.reason());
+  }
+
+  private static Fault because(Fault fault, String reason) {
+    String code = "loop.out-of-range-because";
+    Map<String, Object> params = new TreeMap<>(fault.params());
+    params.put("reason", reason);
+    return new Fault(
+        code,
+        fault.pointer(),
+        fault.rejected(),
+        Sentences.text(code, params),
+        fault.allowed(),
+        params);
   }
 
   /**
