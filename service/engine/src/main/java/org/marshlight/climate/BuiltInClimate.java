@@ -15,6 +15,8 @@ import org.marshlight.contract.Quantity;
  * @param elevationM above sea level
  * @param source id of the data set
  * @param mark how well founded the numbers are
+ * @param rainSource id of the data set of the rain; null if the climate has no rain
+ * @param rainMark how well founded the rain is; null if the climate has no rain
  * @param note limits of the data
  * @param monthly the normals
  */
@@ -31,5 +33,9 @@ public record BuiltInClimate(
         double elevationM,
     @Meaning("Id of the data set.") @Size(max = 100) String source,
     @Meaning("How well founded the numbers are.") @Size(max = 40) String mark,
+    @Meaning("Id of the data set of the rain; null if the climate has no rain.") @Size(max = 100)
+        String rainSource,
+    @Meaning("How well founded the rain is; null if the climate has no rain.") @Size(max = 40)
+        String rainMark,
     @Meaning("Limits of the data.") @Size(max = 1000) String note,
     @Meaning("The normals.") MonthlyNormals monthly) {}

@@ -72,6 +72,8 @@ public final class BuiltInClimates {
         Double.parseDouble(row.get("elevationM")),
         row.get("source"),
         Mark.ofWords(row.get("mark")).words(),
+        given(row.get("rainSource")),
+        row.get("rainMark").isEmpty() ? null : Mark.ofWords(row.get("rainMark")).words(),
         row.get("note"),
         new MonthlyNormals(
             monthly.get("meanAirTemperatureC"),
@@ -82,6 +84,10 @@ public final class BuiltInClimates {
             ANEMOMETER_HEIGHT_M,
             null,
             monthly.get("dewPointC"),
-            null));
+            monthly.get("rainMm")));
+  }
+
+  private static String given(String cell) {
+    return cell.isEmpty() ? null : cell;
   }
 }

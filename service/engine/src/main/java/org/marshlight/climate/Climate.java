@@ -19,7 +19,7 @@ public final class Climate implements EvidenceShelf {
 
   @Override
   public List<Class<? extends Record>> coefficientRecords() {
-    return List.of(ClimateCoefficients.class, SoilProperties.class);
+    return List.of(ClimateCoefficients.class, SoilProperties.class, StationReach.class);
   }
 
   @Override

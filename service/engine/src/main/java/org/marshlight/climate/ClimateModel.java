@@ -8,6 +8,7 @@ import org.marshlight.contract.Months;
 import org.marshlight.contract.Notice;
 import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.evidence.Defaults;
+import org.marshlight.evidence.Mark;
 import org.marshlight.evidence.Step;
 
 /**
@@ -28,14 +29,11 @@ public final class ClimateModel {
   public static SiteClimate prepare(
       SiteDesign site, Defaults defaults, CoefficientSet set, List<Notice> notices) {
     ClimateCoefficients coefficients = set.bind(ClimateCoefficients.class);
-    BuiltInClimate station =
-        site.climate().id() == null
-            ? null
-            : BuiltInClimates.standard().find(site.climate().id()).orElseThrow();
-    MonthlyNormals normals =
-        defaults.fill(
-            station == null ? site.climate().monthly() : station.monthly(),
-            "/site/climate/monthly");
+    BuiltInClimate station = site.climate().station();
+    MonthlyNormals normals = defaults.fill(site.climate().normals(), "/site/climate/monthly");
+    if (station != null) {
+      addStation(site, station, notices);
+    }
     double latitude =
         FastMath.toRadians(site.latitudeDeg() == null ? station.latitudeDeg() : site.latitudeDeg());
     double elevation = elevation(site, station, notices);
@@ -70,6 +68,14 @@ public final class ClimateModel {
         GroundSurface.ofAir(air, coefficients),
         reflectance(site.snowMonths(), coefficients),
         horizon(site.horizonDeg()));
+  }
+
+  private static void addStation(SiteDesign site, BuiltInClimate station, List<Notice> notices) {
+    notices.addAll(StationDistance.of(site, station).notices(station));
+    boolean recalled = Mark.FROM_MEMORY.words().equals(station.rainMark());
+    if (recalled && site.climate().rainMm() == null) {
+      notices.add(Notice.of("climate.rain-from-memory", "station", station.name()));
+    }
   }
 
   private static double[] solar(

@@ -67,4 +67,19 @@ public record MonthlyNormals(
             meaning = "Mean dew point; takes the place of relative humidity.")
         List<Double> dewPointC,
     @TwelveMonths @Quantity(unit = "mm", low = 0, high = 3000, meaning = "Rain in the month.")
-        List<Double> rainMm) {}
+        List<Double> rainMm) {
+
+  /** The same normals with another rain, mm in each month. */
+  MonthlyNormals withRain(List<Double> otherRainMm) {
+    return new MonthlyNormals(
+        meanAirTemperatureC,
+        meanMaxAirTemperatureC,
+        meanMinAirTemperatureC,
+        horizontalSolarKWhM2Day,
+        windMS,
+        windHeightM,
+        relativeHumidityPercent,
+        dewPointC,
+        otherRainMm);
+  }
+}

@@ -4,55 +4,125 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.util.FastMath;
 import org.marshlight.contract.Fault;
+import org.marshlight.contract.Months;
 import org.marshlight.contract.Sentences;
 import org.marshlight.evidence.CoefficientSet;
 
-/** Finds monthly normals that no place on earth can have. */
+/** Finds climates that no place on earth can have, or not the place of the site. */
 public final class NormalsCheck {
 
   private static final double ROUNDING_K = 0.05;
 
+  /** Half a watt, to which weather files round, in every hour of the day. */
+  private static final double ROUNDING_KWH_M2_DAY = 0.5 * 24 / 1000;
+
   private NormalsCheck() {}
 
   /**
-   * Faults of normals that contradict each other or the sun.
+   * Faults of a site's climate: normals that contradict each other or the sun, hours with more sun
+   * than the sky lets through, and a named station too far from the site.
    *
-   * @param normals normals whose single values are legal
-   * @param latitudeDeg latitude of the site
-   * @param pointer where the normals stand
+   * @param site a site with a climate and a latitude, its own or its station's, whose single values
+   *     are legal
+   * @param set coefficients of the run
    */
-  public static List<Fault> faults(
-      MonthlyNormals normals, double latitudeDeg, String pointer, CoefficientSet set) {
+  public static List<Fault> faults(SiteDesign site, CoefficientSet set) {
     List<Fault> faults = new ArrayList<>();
-    double greatest = set.bind(ClimateCoefficients.class).greatestClearness();
-    double[] outside = Orbit.REAL.extraterrestrialMJM2Day(FastMath.toRadians(latitudeDeg));
-    boolean sun = normals.horizontalSolarKWhM2Day() != null;
-    boolean extremes =
-        normals.meanMaxAirTemperatureC() != null && normals.meanMinAirTemperatureC() != null;
-    if (!sun && !extremes) {
-      faults.add(
-          Fault.of(
-              "climate.radiation-or-extremes",
-              pointer + "/horizontalSolarKWhM2Day",
-              null,
-              "12 values, or both daily extremes of temperature"));
-    }
-    for (int month = 0; month < 12; month++) {
-      double solar = sun ? normals.horizontalSolarKWhM2Day().get(month) : 0;
-      double most = greatest * outside[month] / 3.6;
-      if (solar > most) {
-        faults.add(moreSunThanSky(solar, most, month, pointer));
+    BuiltInClimate station = site.climate().station();
+    if (station != null) {
+      faults.addAll(StationDistance.of(site, station).faults(site, station, set));
+      if (!faults.isEmpty()) {
+        return faults;
       }
-      addTemperatures(normals, month, pointer, faults);
+    }
+    double latitudeDeg = site.latitudeDeg() == null ? station.latitudeDeg() : site.latitudeDeg();
+    double[] most = mostSunKWhM2Day(latitudeDeg, set);
+    MonthlyNormals normals = site.climate().normals();
+    if (station == null) {
+      addSources(normals, faults);
+    }
+    for (int month = 0; month < Months.COUNT; month++) {
+      addSun(site, normals, month, most[month], faults);
+      addTemperatures(normals, month, "/site/climate/monthly", faults);
+    }
+    if (site.hours() != null) {
+      addHours(site.hours(), most, faults);
     }
     return faults;
   }
 
-  private static Fault moreSunThanSky(double solar, double most, int month, String pointer) {
+  /** The most that a clear month lets through to the horizontal, kWh/(m2 d). */
+  private static double[] mostSunKWhM2Day(double latitudeDeg, CoefficientSet set) {
+    double greatest = set.bind(ClimateCoefficients.class).greatestClearness();
+    double[] most = Orbit.REAL.extraterrestrialMJM2Day(FastMath.toRadians(latitudeDeg));
+    for (int month = 0; month < Months.COUNT; month++) {
+      most[month] = greatest * most[month] / 3.6;
+    }
+    return most;
+  }
+
+  private static void addSources(MonthlyNormals normals, List<Fault> faults) {
+    boolean extremes =
+        normals.meanMaxAirTemperatureC() != null && normals.meanMinAirTemperatureC() != null;
+    if (normals.horizontalSolarKWhM2Day() == null && !extremes) {
+      faults.add(
+          Fault.of(
+              "climate.radiation-or-extremes",
+              "/site/climate/monthly/horizontalSolarKWhM2Day",
+              null,
+              "12 values, or both daily extremes of temperature"));
+    }
+  }
+
+  private static void addSun(
+      SiteDesign site, MonthlyNormals normals, int month, double most, List<Fault> faults) {
+    if (normals.horizontalSolarKWhM2Day() == null) {
+      return;
+    }
+    double solar = normals.horizontalSolarKWhM2Day().get(month);
+    if (solar <= most) {
+      return;
+    }
+    if (site.climate().id() == null) {
+      faults.add(
+          moreSunThanSky(
+              solar, most, month, "/site/climate/monthly/horizontalSolarKWhM2Day/" + month));
+    } else {
+      faults.add(moreSunThanSky(site.climate().id(), most, month, "/site/climate/id"));
+    }
+  }
+
+  /** Hours of a month that sum to more than the sky lets through name the month, once. */
+  private static void addHours(HoursDesign hours, double[] most, List<Fault> faults) {
+    for (int month = 0; month < Months.COUNT; month++) {
+      int first = 24 * Months.firstDay(month);
+      double sum = 0;
+      for (int hour = first; hour < first + 24 * Months.days(month); hour++) {
+        sum += hours.globalWM2().get(hour);
+      }
+      double solar = sum / 1000 / Months.days(month);
+      if (solar > most[month] + ROUNDING_KWH_M2_DAY) {
+        faults.add(
+            Fault.of(
+                "climate.hours-more-sun-than-sky",
+                "/site/hours/globalWM2",
+                null,
+                "0 to " + Sentences.number(most[month]) + " kW.h/(m2.d) on the mean day",
+                "month",
+                month + 1,
+                "solar",
+                solar,
+                "most",
+                most[month]));
+      }
+    }
+  }
+
+  private static Fault moreSunThanSky(Object sent, double most, int month, String pointer) {
     return Fault.of(
         "climate.more-sun-than-sky",
-        pointer + "/horizontalSolarKWhM2Day/" + month,
-        solar,
+        pointer,
+        sent,
         "0 to " + Sentences.number(most) + " kW.h/(m2.d)",
         "month",
         month + 1,

@@ -127,13 +127,16 @@ final class PlanRules {
       faults.add(
           Fault.of(
               "loop.missing", "/site/latitudeDeg", null, "-90 to 90 deg", "field", "latitudeDeg"));
-    } else if (given) {
-      faults.addAll(
-          NormalsCheck.faults(
-              plan.site().climate().monthly(),
-              plan.site().latitudeDeg(),
-              "/site/climate/monthly",
-              set));
+    } else {
+      faults.addAll(NormalsCheck.faults(plan.site(), set));
+    }
+    if (given && plan.site().climate().rainMm() != null) {
+      faults.add(
+          Fault.of(
+              "climate.rain-beside-normals",
+              "/site/climate/rainMm",
+              null,
+              "rain beside the id of a built-in climate"));
     }
   }
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.marshlight.climate.BuiltInClimate;
-import org.marshlight.climate.BuiltInClimates;
 import org.marshlight.climate.ClimateChoice;
 import org.marshlight.climate.MonthlyNormals;
 import org.marshlight.climate.SiteDesign;
@@ -143,19 +142,14 @@ enum ClimateShift {
   }
 
   private static MonthlyNormals normals(Plan plan) {
-    ClimateChoice climate = plan.site().climate();
-    return climate.id() == null ? climate.monthly() : station(climate).monthly();
-  }
-
-  private static BuiltInClimate station(ClimateChoice climate) {
-    return BuiltInClimates.standard().find(climate.id()).orElseThrow();
+    return plan.site().climate().normals();
   }
 
   private static Plan withNormals(Plan plan, MonthlyNormals normals) {
     SiteDesign site = plan.site();
     SiteDesign changed = RecordShape.changed(site, "climate", new ClimateChoice(null, normals));
-    if (site.climate().id() != null) {
-      BuiltInClimate station = station(site.climate());
+    BuiltInClimate station = site.climate().station();
+    if (station != null) {
       changed = filled(changed, "latitudeDeg", station.latitudeDeg());
       changed = filled(changed, "longitudeDeg", station.longitudeDeg());
       changed = filled(changed, "elevationM", station.elevationM());

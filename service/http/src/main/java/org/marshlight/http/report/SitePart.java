@@ -2,7 +2,7 @@ package org.marshlight.http.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.marshlight.climate.BuiltInClimates;
+import org.marshlight.climate.BuiltInClimate;
 import org.marshlight.climate.ClimateChoice;
 import org.marshlight.climate.MonthlyNormals;
 import org.marshlight.climate.SiteDesign;
@@ -18,12 +18,9 @@ final class SitePart {
     MonthlyNormals normals = normals(site.climate());
     List<Block> blocks = new ArrayList<>();
     List<Figure> figures = new ArrayList<>();
-    if (site.climate().id() != null) {
-      BuiltInClimates.standard()
-          .find(site.climate().id())
-          .ifPresent(
-              climate ->
-                  figures.add(new Figure(sheet.texts().plain("site.station"), climate.name(), "")));
+    BuiltInClimate station = site.climate().station();
+    if (station != null) {
+      figures.add(new Figure(sheet.texts().plain("site.station"), station.name(), ""));
     }
     blocks.add(Block.of(null, figures));
     if (normals != null) {
@@ -45,9 +42,7 @@ final class SitePart {
 
   /** The normals that a plan names, directly or by a station; null if it names none of these. */
   static MonthlyNormals normals(ClimateChoice choice) {
-    return choice.id() == null
-        ? choice.monthly()
-        : BuiltInClimates.standard().find(choice.id()).map(c -> c.monthly()).orElse(null);
+    return choice.normals();
   }
 
   private static Block air(Sheet sheet, MonthlyNormals normals) {
