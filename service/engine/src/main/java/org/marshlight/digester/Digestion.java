@@ -335,6 +335,7 @@ final class Digestion {
       acid.keep(stays);
     }
     result.effluentAcidCod[month] += people + other;
+    result.effluentBod5[month] += coefficients.bod5OfAcid() * (people + other);
     result.effluentCarbon[month] += carbon;
     result.effluentVolatileSolids[month] += (people + other) * MethaneOfDay.ACID_SOLIDS;
   }
@@ -356,6 +357,7 @@ final class Digestion {
     }
     double degradableOut = 0;
     double inertOut = 0;
+    double bod5 = 0;
     double carbon = 0;
     double solids = 0;
     double nitrogen = 0;
@@ -366,6 +368,7 @@ final class Digestion {
       double out = arriving[lump] + inert;
       degradableOut += arriving[lump];
       inertOut += inert;
+      bod5 += arriving[lump] * lumps.degradableBod5[lump] + inert * lumps.inertBod5[lump];
       carbon += out * lumps.carbon[lump];
       solids += out * lumps.volatileSolids[lump];
       nitrogen += out * lumps.nitrogen[lump];
@@ -373,6 +376,7 @@ final class Digestion {
     }
     result.effluentDegradableCod[month] += degradableOut;
     result.effluentInertCod[month] += inertOut;
+    result.effluentBod5[month] += bod5;
     result.effluentCarbon[month] += carbon;
     result.effluentVolatileSolids[month] += solids;
     result.effluentParticleSolids[month] += solids * coefficients.suspendedShare();
@@ -505,6 +509,7 @@ final class Digestion {
       result.effluentDegradableCod,
       result.effluentInertCod,
       result.effluentAcidCod,
+      result.effluentBod5,
       result.effluentSulphideCod,
       result.effluentVolatileSolids,
       result.effluentParticleSolids,

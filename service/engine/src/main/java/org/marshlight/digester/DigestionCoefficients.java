@@ -28,6 +28,6 @@ public record DigestionCoefficients(
     @Coefficient("digester.methane-fraction") double methaneFraction,
     @Coefficient("digester.oversaturation") double oversaturation,
     @Coefficient("digester.leak-share") double leakShare,
-    @Coefficient("digester.bod5-of-degradable") double bod5OfDegradable,
+    @Coefficient("digester.bod5-of-degradable") double bod5OfAcid,
     @Coefficient("digester.suspended-share") double suspendedShare,
     @Coefficient("digester.effluent-coliforms") double effluentColiforms) {}

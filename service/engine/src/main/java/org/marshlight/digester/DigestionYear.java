@@ -26,6 +26,7 @@ final class DigestionYear {
   final double[] effluentDegradableCod = new double[Months.COUNT];
   final double[] effluentInertCod = new double[Months.COUNT];
   final double[] effluentAcidCod = new double[Months.COUNT];
+  final double[] effluentBod5 = new double[Months.COUNT];
   final double[] effluentSulphideCod = new double[Months.COUNT];
   final double[] effluentVolatileSolids = new double[Months.COUNT];
   final double[] effluentParticleSolids = new double[Months.COUNT];

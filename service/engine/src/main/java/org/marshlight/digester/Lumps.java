@@ -22,6 +22,12 @@ final class Lumps {
   /** 1 for what people bring themselves, 0 for the rest. */
   final double[] peopleShare;
 
+  /** Five-day oxygen demand of what is degradable and not yet hydrolysed, kg per kg of COD. */
+  final double[] degradableBod5;
+
+  /** Five-day oxygen demand of what is not degradable in the tank, kg per kg of COD. */
+  final double[] inertBod5;
+
   final double[] volatileSolids;
   final double[] carbon;
   final double[] nitrogen;
@@ -37,6 +43,8 @@ final class Lumps {
     rate35 = new double[count];
     settledShare = new double[count];
     peopleShare = new double[count];
+    degradableBod5 = new double[count];
+    inertBod5 = new double[count];
     volatileSolids = new double[count];
     carbon = new double[count];
     nitrogen = new double[count];
@@ -71,6 +79,8 @@ final class Lumps {
             : digestibility.hydrolysisRate35PerDay();
     settledShare[lump] = digestibility.settledShare();
     peopleShare[lump] = waste.human() ? 1 : 0;
+    degradableBod5[lump] = digestibility.bod5OfDegradableCod();
+    inertBod5[lump] = digestibility.bod5OfInertCod();
     volatileSolids[lump] = annual.volatileSolidsKg() / cod;
     carbon[lump] = annual.organicCarbonKg() / cod;
     nitrogen[lump] = annual.organicNitrogenKg() / cod;

@@ -163,11 +163,9 @@ record TankYear(
   private static WaterStream effluent(
       DigestionYear matter, HeatYear warmth, DigestionCoefficients coefficients) {
     List<Matter> monthly = new ArrayList<>(Months.COUNT);
-    double[] bod5 = new double[Months.COUNT];
     double[] suspended = new double[Months.COUNT];
     for (int month = 0; month < Months.COUNT; month++) {
       double degradable = matter.effluentDegradableCod[month] + matter.effluentAcidCod[month];
-      bod5[month] = coefficients.bod5OfDegradable() * degradable;
       suspended[month] = matter.effluentParticleSolids[month];
       monthly.add(
           new Matter(
@@ -185,7 +183,7 @@ record TankYear(
     }
     return new WaterStream(
         List.copyOf(monthly),
-        bod5,
+        matter.effluentBod5.clone(),
         suspended,
         Months.constant(coefficients.effluentColiforms()),
         warmth.monthlyLiquorC.clone(),

@@ -9,7 +9,23 @@ package org.marshlight.feed;
  * @param bod5PerCod five-day oxygen demand over COD, as it comes
  */
 public record Digestibility(
-    double degradableShare,
-    double hydrolysisRate35PerDay,
-    double settledShare,
-    double bod5PerCod) {}
+    double degradableShare, double hydrolysisRate35PerDay, double settledShare, double bod5PerCod) {
+
+  /**
+   * Five-day oxygen demand of the degradable COD as it comes, kg/kg, at most 1: all of the demand,
+   * as far as the degradable COD can hold it.
+   */
+  public double bod5OfDegradableCod() {
+    return bod5PerCod < degradableShare ? bod5PerCod / degradableShare : 1;
+  }
+
+  /**
+   * Five-day oxygen demand of the COD that no tank degrades, kg/kg, below 1: what the degradable
+   * COD cannot hold. Zero unless {@code bod5PerCod} exceeds {@code degradableShare}.
+   */
+  public double bod5OfInertCod() {
+    return bod5PerCod > degradableShare
+        ? (bod5PerCod - degradableShare) / (1 - degradableShare)
+        : 0;
+  }
+}

@@ -1,6 +1,7 @@
 package org.marshlight.digester;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.Arrays;
 import java.util.Collections;
@@ -10,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.marshlight.contract.Months;
 import org.marshlight.evidence.Catalogues;
 import org.marshlight.feed.Account;
+import org.marshlight.feed.Digestibility;
 import org.marshlight.feed.FeedAnalysis;
 import org.marshlight.feed.FeedDesign;
 import org.marshlight.feed.Matter;
@@ -134,6 +136,48 @@ class DigestionTest {
             101.325,
             TankFixture.CENTRAL.bind(DigestionCoefficients.class))
         .periodic();
+  }
+
+  /** Where nothing settles and nothing is hydrolysed, the oxygen demand passes unchanged. */
+  @Test
+  void withoutHydrolysisTheOxygenDemandPassesUnchanged() {
+    for (String id : Catalogues.standard().ids("feeds")) {
+      for (double degradable : new double[] {0, 0.1, 0.5, 1}) {
+        Waste fed = feed(id, 3, 300);
+        double asItComes = fed.digestibility().bod5PerCod();
+        Waste passing =
+            new Waste(
+                id, "feeds", false, fed.perDay(), new Digestibility(degradable, 0, 0, asItComes));
+        DigestionYear year = periodic(List.of(passing), 5, 15, 1);
+        assertThat(Months.sum(year.effluentBod5))
+            .as("%s, degradable share %s", id, degradable)
+            .isCloseTo(fed.annual().codKg() * asItComes, withinPercentage(1e-4));
+      }
+    }
+  }
+
+  @Test
+  void noOxygenDemandLeavesThatNeitherEnteredNorWasHydrolysed() {
+    double ofAcid = TankFixture.CENTRAL.bind(DigestionCoefficients.class).bod5OfAcid();
+    for (String id : Catalogues.standard().ids("feeds")) {
+      for (double temperature : new double[] {5, 15, 30}) {
+        Waste fed = feed(id, 8, 300);
+        DigestionYear year = periodic(List.of(fed), 5, temperature, 3);
+        double entered = fed.annual().codKg() * fed.digestibility().bod5PerCod();
+        String plan = id + " at " + temperature + " Cel";
+        assertThat(Months.sum(year.effluentBod5) - ofAcid * Months.sum(year.effluentAcidCod))
+            .as(plan)
+            .isBetween(0.0, entered);
+        for (int month = 0; month < Months.COUNT; month++) {
+          assertThat(year.effluentBod5[month])
+              .as(plan)
+              .isLessThanOrEqualTo(
+                  year.effluentDegradableCod[month]
+                      + year.effluentInertCod[month]
+                      + year.effluentAcidCod[month]);
+        }
+      }
+    }
   }
 
   private static void assertCloses(Account account, String plan) {
