@@ -15,6 +15,7 @@ import org.marshlight.ethanol.StillTarget;
 import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.loop.LoopModel;
 import org.marshlight.loop.LoopRun;
+import org.marshlight.loop.NegligibleNumbers;
 import org.marshlight.loop.Plan;
 import org.marshlight.loop.PlanCheck;
 import org.marshlight.loop.PreparedSite;
@@ -34,7 +35,8 @@ public final class Marshlight {
    * @throws Faults if the plan is not legal, with every fault
    */
   public static Answer<PlanEstimate> estimate(Request request) {
-    Plan plan = request.plan();
+    NegligibleNumbers.Counted<Plan> counted = NegligibleNumbers.of(request.plan());
+    Plan plan = counted.record();
     refuse(PlanCheck.faults(plan, request.stage()));
     CoefficientSet set = LoopModel.coefficients(plan);
     PreparedSite site = PreparedSite.of(plan, set);
@@ -42,7 +44,8 @@ public final class Marshlight {
     LoopRun run = LoopModel.run(plan, request.stage(), site, set, tanks);
     refuse(unreachable(run));
     List<StageWorking> working = request.working() ? run.working().get() : null;
-    List<Notice> notices = new ArrayList<>(run.allNotices());
+    List<Notice> notices = new ArrayList<>(counted.notices());
+    notices.addAll(run.allNotices());
     notices.addAll(TankComparisons.of(plan, request.stage(), run, site, set));
     List<Assumption> assumptions = new ArrayList<>(run.assumptions());
     PlanEstimate estimate;

@@ -1,11 +1,14 @@
 package org.marshlight;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Faults;
+import org.marshlight.contract.Notice;
 import org.marshlight.decision.PlanEstimate;
+import org.marshlight.loop.NegligibleNumbers;
 import org.marshlight.loop.PlanCheck;
 import org.marshlight.loop.RecordCheck;
 import org.marshlight.loop.Stage;
@@ -26,7 +29,19 @@ public final class Studies {
    * @throws Faults if the request is not legal or takes too much, with every fault
    */
   public static <T extends Record> OpenStudy<T> open(StudyRequest<T> request, String planSha256) {
-    return new OpenStudy<>(base(request, planSha256), request.prepare());
+    NegligibleNumbers.Counted<? extends Record> counted = NegligibleNumbers.of((Record) request);
+    @SuppressWarnings("unchecked")
+    StudyRequest<T> withZeros = (StudyRequest<T>) counted.record();
+    Answer<PlanEstimate> base = noted(base(withZeros, planSha256), counted.notices());
+    return new OpenStudy<>(base, withZeros.prepare());
+  }
+
+  /** The same answer with more notices, which come first. */
+  private static Answer<PlanEstimate> noted(Answer<PlanEstimate> answer, List<Notice> more) {
+    List<Notice> notices = new ArrayList<>(more);
+    notices.addAll(answer.notices());
+    return new Answer<>(
+        answer.estimate(), answer.cautions(), answer.assumptions(), notices, answer.meta());
   }
 
   /** The estimate of the plan as it is. */

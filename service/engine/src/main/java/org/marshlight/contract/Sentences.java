@@ -71,8 +71,13 @@ public final class Sentences {
   /**
    * A number as a sentence prints it, without exponent: three significant digits at most, but a
    * whole number below a million as it is, for it may be a bound.
+   *
+   * @throws IllegalArgumentException if the number is not finite
    */
   public static String number(double value) {
+    if (!Double.isFinite(value)) {
+      throw new IllegalArgumentException("no sentence prints " + value);
+    }
     if (value == Math.rint(value) && Math.abs(value) < EXACT_BELOW) {
       return String.valueOf((long) value);
     }

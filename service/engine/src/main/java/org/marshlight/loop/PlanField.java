@@ -121,8 +121,26 @@ public final class PlanField {
     return usual.isEmpty() ? Double.NaN : LoopModel.coefficients(plan).value(usual);
   }
 
-  /** The same plan with another number there, rounded where only whole numbers make sense. */
-  public Plan with(Plan plan, double value) {
+  /**
+   * A number as the plan's run takes it: zero where it is so near to zero that it counts as zero.
+   *
+   * @param value a number for this field, in its unit
+   */
+  public double counted(double value) {
+    boolean negligible =
+        coefficient() == null
+            ? NegligibleNumbers.negligible(value, low, high)
+            : NegligibleNumbers.negligible(
+                value, CoefficientBook.standard().find(coefficient()).orElseThrow());
+    return negligible ? 0 : value;
+  }
+
+  /**
+   * The same plan with another number there, rounded where only whole numbers make sense and zero
+   * where it counts as zero.
+   */
+  public Plan with(Plan plan, double number) {
+    double value = counted(number);
     if (coefficient() != null) {
       Map<String, Double> overrides =
           new TreeMap<>(plan.coefficients() == null ? Map.of() : plan.coefficients());

@@ -88,6 +88,8 @@ final class Sizing implements PreparedStudy<SizingStudy> {
               "less than " + Sentences.number(freed.high()),
               "high",
               freed.high()));
+    } else if (field != null) {
+      RangeWidth.check(freed.low(), freed.high(), field, at + "/high", faults);
     }
     if (field != null) {
       VariedFactor.within(freed.low(), field, at + "/low", faults);

@@ -30,6 +30,9 @@ final class SweptValues {
       return NONE;
     }
     double[] values = range ? steps(swept, at, faults) : Months.array(swept.values());
+    if (range && field != null && values.length > 0) {
+      RangeWidth.check(swept.from(), swept.to(), field, at + "/to", faults);
+    }
     for (int i = 0; field != null && i < values.length; i++) {
       String place = range ? at + (i == 0 ? "/from" : "/to") : Pointer.child(at + "/values", i);
       if (!range || i == 0 || i == values.length - 1) {

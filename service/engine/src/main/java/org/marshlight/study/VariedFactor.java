@@ -40,6 +40,8 @@ final class VariedFactor {
               "less than " + Sentences.number(varied.high()),
               "high",
               varied.high()));
+    } else {
+      RangeWidth.check(varied.low(), varied.high(), field, at + "/high", faults);
     }
     within(varied.low(), field, at + "/low", faults);
     within(varied.high(), field, at + "/high", faults);

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.SerializerProvider;
@@ -21,7 +22,8 @@ import org.marshlight.decision.PlanEstimate;
 /**
  * The one way in which answers are written: names in the order of the record, choices under their
  * wire names, numbers by the writer's own shortest form and so the same on every JDK, maps sorted
- * by key. Nulls are written, but the parts of an estimate that a plan does not have are left out.
+ * by key. A number that is not finite is never written: writing fails. Nulls are written, but the
+ * parts of an estimate that a plan does not have are left out.
  */
 public final class ContractJson {
 
@@ -32,17 +34,28 @@ public final class ContractJson {
           .visibility(PropertyAccessor.FIELD, Visibility.ANY)
           .enable(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS)
           .addMixIn(PlanEstimate.class, AbsentWhereNull.class)
-          .addModule(new SimpleModule("marshlight").addSerializer(new ChoiceWriter()))
+          .addModule(module())
           .build();
 
   private ContractJson() {}
+
+  private static SimpleModule module() {
+    return new SimpleModule("marshlight")
+        .addSerializer(new ChoiceWriter())
+        .addSerializer(Double.class, new FiniteWriter())
+        .addSerializer(double.class, new FiniteWriter());
+  }
 
   /** The mapper that writes answers. */
   public static ObjectMapper mapper() {
     return MAPPER;
   }
 
-  /** An answer as bytes in UTF-8. */
+  /**
+   * An answer as bytes in UTF-8.
+   *
+   * @throws UncheckedIOException if a number of the answer is not finite
+   */
   public static byte[] write(Record answer) {
     try {
       return MAPPER.writeValueAsBytes(answer);
@@ -53,6 +66,25 @@ public final class ContractJson {
 
   @JsonInclude(JsonInclude.Include.NON_NULL)
   private interface AbsentWhereNull {}
+
+  /** Writes numbers; what is not finite is no number in JSON, and would be a fault of a model. */
+  private static final class FiniteWriter extends StdSerializer<Double> {
+
+    private static final long serialVersionUID = 1L;
+
+    FiniteWriter() {
+      super(Double.class);
+    }
+
+    @Override
+    public void serialize(Double number, JsonGenerator generator, SerializerProvider provider)
+        throws IOException {
+      if (!Double.isFinite(number)) {
+        throw JsonMappingException.from(generator, number + " is no number of an answer");
+      }
+      generator.writeNumber(number);
+    }
+  }
 
   /** Writes choices under their wire names. */
   private static final class ChoiceWriter extends StdSerializer<Enum<?>> {

@@ -9,10 +9,17 @@ public final class CsvCell {
 
   private CsvCell() {}
 
-  /** A number in the digits in which the JSON form writes it; empty for null. */
+  /**
+   * A number in the digits in which the JSON form writes it; empty for null.
+   *
+   * @throws IllegalArgumentException if it is not finite
+   */
   public static String number(Number value) {
     if (value == null) {
       return "";
+    }
+    if (!Double.isFinite(value.doubleValue())) {
+      throw new IllegalArgumentException(value + " is no number of an answer");
     }
     return value instanceof Double real ? NumberOutput.toString(real, true) : value.toString();
   }
