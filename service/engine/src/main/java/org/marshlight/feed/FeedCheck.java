@@ -10,7 +10,7 @@ import org.marshlight.contract.Sentences;
 public final class FeedCheck {
 
   /** Carbon that goes with each kg of COD turned to methane; no matter holds less. */
-  private static final double LEAST_CARBON_PER_COD =
+  static final double LEAST_CARBON_PER_COD =
       Stoichiometry.METHANE_CARBON / Stoichiometry.METHANE_COD;
 
   /** Acids rich in oxygen lie at the lower end, fats at the upper one. */

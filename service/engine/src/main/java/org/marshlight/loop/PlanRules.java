@@ -15,6 +15,7 @@ import org.marshlight.evidence.Defaults;
 import org.marshlight.feed.FeedAnalysis;
 import org.marshlight.feed.FeedCheck;
 import org.marshlight.feed.FeedDesign;
+import org.marshlight.feed.PersonalStreamCheck;
 import org.marshlight.wetland.BedCheck;
 import org.marshlight.wetland.BedDesign;
 
@@ -37,6 +38,7 @@ final class PlanRules {
     climate(plan, set, faults);
     hours(plan, faults);
     feeds(plan, set, faults);
+    faults.addAll(PersonalStreamCheck.faults(plan.people(), set));
     gas(plan, faults);
     tank(plan, set, faults);
     if (plan.money() != null) {
