@@ -18,9 +18,7 @@ record LoadEstimate(Plan plan, CoefficientSet set) {
 
   /** Fresh mass on a day of the fullest month, kg. */
   double freshKgOnFullestDay() {
-    PeopleDesign people =
-        plan.people() == null ? null : new Defaults(set).fill(plan.people(), "/people");
-    List<Waste> wastes = LoadModel.toTank(people, plan.feeds(), set);
+    List<Waste> wastes = wastes();
     double most = 0;
     for (int month = 0; month < Months.COUNT; month++) {
       double day = 0;
@@ -30,5 +28,16 @@ record LoadEstimate(Plan plan, CoefficientSet set) {
       most = Math.max(most, day);
     }
     return most;
+  }
+
+  /** Fresh mass of a year, kg. */
+  double freshKgPerYear() {
+    return wastes().stream().mapToDouble(waste -> waste.annual().freshKg()).sum();
+  }
+
+  private List<Waste> wastes() {
+    PeopleDesign people =
+        plan.people() == null ? null : new Defaults(set).fill(plan.people(), "/people");
+    return LoadModel.toTank(people, plan.feeds(), set);
   }
 }

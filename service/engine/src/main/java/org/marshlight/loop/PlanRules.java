@@ -27,6 +27,8 @@ final class PlanRules {
 
   private static final double ROUNDING_W_M2 = 1;
 
+  private static final double WATER_KG_M3 = 1000;
+
   private PlanRules() {}
 
   static List<Fault> faults(Plan plan) {
@@ -285,8 +287,9 @@ final class PlanRules {
               "leastM",
               least));
     }
+    tankFills(plan, volume, limits, set, faults);
     double fresh = new LoadEstimate(plan, set).freshKgOnFullestDay();
-    double most = volume * 1000 / limits.leastRetentionDays();
+    double most = volume * WATER_KG_M3 / limits.leastRetentionDays();
     if (fresh > most) {
       faults.add(
           Fault.of(
@@ -294,12 +297,35 @@ final class PlanRules {
               "/tank/liquidVolumeM3",
               plan.tank().liquidVolumeM3(),
               "at least "
-                  + Sentences.number(fresh * limits.leastRetentionDays() / 1000)
+                  + Sentences.number(fresh * limits.leastRetentionDays() / WATER_KG_M3)
                   + " m3 for this load",
               "freshKg",
               fresh,
               "leastDays",
               limits.leastRetentionDays()));
+    }
+  }
+
+  /**
+   * A tank that next to nothing enters holds what came in over many thousands of years before it is
+   * in steady state. What enters and leaves in a year is then lost among the rounding of what is
+   * held, and its books cannot close.
+   */
+  private static void tankFills(
+      Plan plan, double volumeM3, PlanLimits limits, CoefficientSet set, List<Fault> faults) {
+    double fresh = new LoadEstimate(plan, set).freshKgPerYear();
+    double most = fresh * limits.longestFillingYears() / WATER_KG_M3;
+    if (fresh > 0 && volumeM3 > most) {
+      faults.add(
+          Fault.of(
+              "loop.tank-never-fills",
+              "/tank/liquidVolumeM3",
+              plan.tank().liquidVolumeM3(),
+              "a greater load, none at all, or a smaller tank",
+              "freshKgPerYear",
+              fresh,
+              "longestYears",
+              limits.longestFillingYears()));
     }
   }
 }

@@ -11,7 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Random;
+import java.util.SplittableRandom;
 import org.marshlight.evidence.FormulaBook;
 import org.marshlight.http.contract.Sample;
 
@@ -59,11 +59,11 @@ final class DamagedRequests {
   private static final int LONGEST_WEATHER = 200_000;
 
   private final long seed;
-  private final Random random;
+  private final SplittableRandom random;
 
   private DamagedRequests(long seed) {
     this.seed = seed;
-    this.random = new Random(seed);
+    this.random = new SplittableRandom(seed);
   }
 
   /** The request of a seed. */

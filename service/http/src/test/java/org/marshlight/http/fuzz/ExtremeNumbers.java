@@ -1,6 +1,6 @@
 package org.marshlight.http.fuzz;
 
-import java.util.Random;
+import java.util.SplittableRandom;
 
 /** Numbers near the bounds of their field, near zero, and now and then one between. */
 final class ExtremeNumbers {
@@ -27,7 +27,7 @@ final class ExtremeNumbers {
   private ExtremeNumbers() {}
 
   /** A number within bounds. */
-  static double within(double low, double high, Random random) {
+  static double within(double low, double high, SplittableRandom random) {
     double tiny = TINY[random.nextInt(TINY.length)];
     double drawn =
         switch (random.nextInt(10)) {
@@ -44,7 +44,7 @@ final class ExtremeNumbers {
   }
 
   /** A whole number within bounds. */
-  static int wholeWithin(double low, double high, Random random) {
+  static int wholeWithin(double low, double high, SplittableRandom random) {
     return (int)
         Math.max(
             low,
@@ -57,7 +57,7 @@ final class ExtremeNumbers {
   }
 
   /** A tiny number. */
-  static double tiny(Random random) {
+  static double tiny(SplittableRandom random) {
     return TINY[random.nextInt(TINY.length)];
   }
 }

@@ -9,7 +9,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Random;
+import java.util.SplittableRandom;
 import org.marshlight.climate.BuiltInClimates;
 import org.marshlight.climate.HoursDesign;
 import org.marshlight.contract.Quantity;
@@ -33,7 +33,7 @@ final class ExtremeRequests {
       List.of("digester", "wetland", "crop", "ethanol", "compost");
 
   private final long seed;
-  private final Random random;
+  private final SplittableRandom random;
 
   /** Probability that a number is drawn anew, and that a field which is not there is added. */
   private double changed;
@@ -42,7 +42,7 @@ final class ExtremeRequests {
 
   private ExtremeRequests(long seed) {
     this.seed = seed;
-    this.random = new Random(seed);
+    this.random = new SplittableRandom(seed);
   }
 
   /** The request of a seed. */

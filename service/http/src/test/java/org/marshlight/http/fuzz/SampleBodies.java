@@ -5,7 +5,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import java.util.Random;
+import java.util.SplittableRandom;
 import org.marshlight.http.contract.Sample;
 import org.marshlight.http.studies.StudyKind;
 import org.marshlight.loop.Plan;
@@ -39,17 +39,17 @@ final class SampleBodies {
   private SampleBodies() {}
 
   /** A plan that is asked for an estimate. */
-  static Body plan(Random random) {
+  static Body plan(SplittableRandom random) {
     return PLANS.get(random.nextInt(PLANS.size()));
   }
 
   /** A request for a study. */
-  static Body study(Random random) {
+  static Body study(SplittableRandom random) {
     return STUDIES.get(random.nextInt(STUDIES.size()));
   }
 
   /** Holds what a study takes to a little, whatever was changed in its request. */
-  static void lighten(JsonNode body, Body sample, Random random) {
+  static void lighten(JsonNode body, Body sample, SplittableRandom random) {
     if (sample.type() == Plan.class || !(body instanceof ObjectNode request)) {
       return;
     }
