@@ -1,9 +1,7 @@
 package org.marshlight;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import org.marshlight.contract.Assumption;
 import org.marshlight.contract.Notice;
 import org.marshlight.decision.PlanEstimate;
@@ -31,7 +29,7 @@ public final class OpenStudy<T extends Record> {
 
   /** What the study takes, and what can hurt. */
   public StudyOpening opening() {
-    return new StudyOpening(prepared.cost(), base.cautions());
+    return new StudyOpening(prepared.cost(), cautions(prepared.considered()));
   }
 
   /**
@@ -46,14 +44,15 @@ public final class OpenStudy<T extends Record> {
     assumptions.addAll(base.assumptions());
     List<Notice> notices = new ArrayList<>(studied.notices());
     notices.addAll(base.notices());
-    return new StudyAnswer<>(studied.study(), cautions(studied), assumptions, notices, base.meta());
+    return new StudyAnswer<>(
+        studied.study(), cautions(studied.considered()), assumptions, notices, base.meta());
   }
 
-  private List<Caution> cautions(Studied<T> studied) {
-    Set<Caution> raised = new LinkedHashSet<>(base.cautions());
-    for (Studied.Considered considered : studied.considered()) {
-      raised.addAll(CautionRules.of(considered.plan(), considered.estimate()));
-    }
-    return CautionBook.standard().all().stream().filter(raised::contains).toList();
+  /** The cautions of the plan as it is, and those that only other plans of the study raise. */
+  private List<Caution> cautions(List<Studied.Considered> considered) {
+    List<List<Caution>> raised = new ArrayList<>();
+    raised.add(base.cautions());
+    considered.forEach(other -> raised.add(CautionRules.of(other.plan(), other.estimate())));
+    return CautionBook.standard().joined(raised);
   }
 }

@@ -3,8 +3,10 @@ package org.marshlight.decision;
 import static org.marshlight.contract.RecordShape.changed;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,6 +23,7 @@ import org.marshlight.economy.MoneyDesign;
 import org.marshlight.economy.PlanPart;
 import org.marshlight.evidence.CoefficientSet;
 import org.marshlight.loop.LoopModel;
+import org.marshlight.loop.LoopRun;
 import org.marshlight.loop.Plan;
 import org.marshlight.loop.PreparedSite;
 import org.marshlight.loop.Stage;
@@ -53,6 +56,7 @@ public final class BuildOrderModel {
   private final Set<Step> wanted = EnumSet.noneOf(Step.class);
   private final Set<Step> standing = EnumSet.noneOf(Step.class);
   private final List<Phase> phases = new ArrayList<>();
+  private final Map<Plan, LoopRun> built = new LinkedHashMap<>();
   private double spent;
 
   private BuildOrderModel(Plan plan) {
@@ -89,6 +93,11 @@ public final class BuildOrderModel {
     serving();
     return new BuildOrderStudy(
         money.currency(), money.budget(), spent, readings, List.copyOf(phases), leftOut());
+  }
+
+  /** The plan that stands after each phase of the order, with its run; none before the study. */
+  public Map<Plan, LoopRun> built() {
+    return Collections.unmodifiableMap(built);
   }
 
   private void gather() {
@@ -306,7 +315,9 @@ public final class BuildOrderModel {
 
   private void build(Step step, Reason reason) {
     Effects before = basis.effects(of(standing));
-    Effects after = basis.effects(of(with(EnumSet.of(step))));
+    Plan grown = of(with(EnumSet.of(step)));
+    Effects after = basis.effects(grown);
+    built.put(grown, after.run());
     spent += cost(step);
     phases.add(
         new Phase(

@@ -63,15 +63,16 @@ public record PlanEstimate(
 
   /** All figures of a chain with what is decided of it. */
   public static PlanEstimate whole(LoopRun run, Decision decision, List<StageWorking> working) {
+    PlanEstimate figures = undecided(run);
     return new PlanEstimate(
-        run.digester() == null ? null : run.digester().estimate(),
-        run.wetland() == null ? null : run.wetland().estimate(),
-        run.crop() == null ? null : run.crop().estimate(),
-        run.ethanol() == null ? null : run.ethanol().estimate(),
-        run.compost() == null ? null : run.compost().estimate(),
-        run.balances(),
-        run.flows(),
-        run.closure(),
+        figures.digester,
+        figures.wetland,
+        figures.crop,
+        figures.ethanol,
+        figures.compost,
+        figures.balances,
+        figures.flows,
+        figures.closure,
         decision.verdicts(),
         decision.money(),
         decision.greenhouseGas(),
@@ -81,6 +82,30 @@ public record PlanEstimate(
         decision.work(),
         decision.calendar(),
         working);
+  }
+
+  /**
+   * The figures of a whole chain of which nothing is decided: no verdicts and what goes with them.
+   */
+  public static PlanEstimate undecided(LoopRun run) {
+    return new PlanEstimate(
+        run.digester() == null ? null : run.digester().estimate(),
+        run.wetland() == null ? null : run.wetland().estimate(),
+        run.crop() == null ? null : run.crop().estimate(),
+        run.ethanol() == null ? null : run.ethanol().estimate(),
+        run.compost() == null ? null : run.compost().estimate(),
+        run.balances(),
+        run.flows(),
+        run.closure(),
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null);
   }
 
   /** The figures of one stage of a chain. */

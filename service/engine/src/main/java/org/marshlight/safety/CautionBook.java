@@ -2,9 +2,11 @@ package org.marshlight.safety;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.apache.commons.csv.CSVRecord;
 import org.marshlight.contract.WireName;
@@ -53,6 +55,19 @@ public final class CautionBook {
     List<String> ids = new ArrayList<>(ALWAYS);
     ids.addAll(WITH_FUEL);
     return pick(ids);
+  }
+
+  /**
+   * The cautions of several plans told together: each once, in the order of this book. Of one that
+   * several plans raise, the first plan's stands, with that plan's own numbers in its text.
+   *
+   * @param raised the cautions of each plan
+   */
+  public List<Caution> joined(List<List<Caution>> raised) {
+    Map<String, Caution> first = new HashMap<>();
+    raised.forEach(
+        cautions -> cautions.forEach(caution -> first.putIfAbsent(caution.id(), caution)));
+    return byId.keySet().stream().map(first::get).filter(Objects::nonNull).toList();
   }
 
   private static CautionBook load() {

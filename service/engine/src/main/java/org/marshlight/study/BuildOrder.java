@@ -1,8 +1,10 @@
 package org.marshlight.study;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.marshlight.decision.BuildOrderModel;
 import org.marshlight.decision.BuildOrderStudy;
+import org.marshlight.decision.PlanEstimate;
 import org.marshlight.decision.ReadingTrials;
 import org.marshlight.loop.Plan;
 
@@ -28,6 +30,16 @@ final class BuildOrder implements PreparedStudy<BuildOrderStudy> {
     var turns = bench.each(trials.count(), 1, trials::turns);
     var readings = trials.readings(turns);
     List<BuildOrderStudy> study = bench.each(1, i -> model.study(readings));
-    return new Studied<>(study.get(0), List.of(), List.of(), List.of());
+    return new Studied<>(study.get(0), List.of(), List.of(), phases());
+  }
+
+  /** What stands after each phase can hurt in its own way: a tank alone vents its gas. */
+  private List<Studied.Considered> phases() {
+    List<Studied.Considered> phases = new ArrayList<>();
+    model
+        .built()
+        .forEach(
+            (plan, run) -> phases.add(new Studied.Considered(plan, PlanEstimate.undecided(run))));
+    return List.copyOf(phases);
   }
 }

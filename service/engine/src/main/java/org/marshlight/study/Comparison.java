@@ -13,6 +13,7 @@ import org.marshlight.contract.Faults;
 import org.marshlight.contract.Months;
 import org.marshlight.contract.Notice;
 import org.marshlight.contract.Pointer;
+import org.marshlight.decision.PlanEstimate;
 import org.marshlight.decision.Reason;
 import org.marshlight.decision.Verdict;
 import org.marshlight.loop.PlanCheck;
@@ -106,6 +107,17 @@ final class Comparison implements PreparedStudy<ComparisonStudy> {
   }
 
   @Override
+  public List<Studied.Considered> considered() {
+    List<Studied.Considered> considered = new ArrayList<>();
+    for (int i = 0; i < outcomes.size(); i++) {
+      considered.add(
+          new Studied.Considered(
+              variants.get(i).plan(), PlanEstimate.undecided(outcomes.get(i).run())));
+    }
+    return List.copyOf(considered);
+  }
+
+  @Override
   public Studied<ComparisonStudy> run(Workbench bench) {
     bench.each(
         outcomes.size() + 1,
@@ -116,16 +128,14 @@ final class Comparison implements PreparedStudy<ComparisonStudy> {
       compared.add(compared(figure));
     }
     List<ComparisonStudy.ComparedVariant> changed = new ArrayList<>();
-    List<Studied.Considered> considered = new ArrayList<>();
     for (int i = 0; i < outcomes.size(); i++) {
       changed.add(changed(variants.get(i).name(), outcomes.get(i)));
-      considered.add(new Studied.Considered(variants.get(i).plan(), outcomes.get(i).estimate()));
     }
     return new Studied<>(
         new ComparisonStudy(cost, List.copyOf(compared), List.copyOf(changed)),
         List.of(),
         List.of(),
-        considered);
+        considered());
   }
 
   private ComparisonStudy.ComparedFigure compared(Figure figure) {

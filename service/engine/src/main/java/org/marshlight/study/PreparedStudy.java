@@ -1,5 +1,7 @@
 package org.marshlight.study;
 
+import java.util.List;
+
 /**
  * A study that is legal and fits.
  *
@@ -9,6 +11,14 @@ public interface PreparedStudy<T extends Record> {
 
   /** What it takes. */
   StudyCost cost();
+
+  /**
+   * Other plans whose figures it will tell, as far as they are known before it is run. Those of
+   * {@link Studied#considered()} are at least these.
+   */
+  default List<Studied.Considered> considered() {
+    return List.of();
+  }
 
   /**
    * Runs it.

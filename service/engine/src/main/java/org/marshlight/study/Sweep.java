@@ -6,11 +6,13 @@ import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Faults;
 import org.marshlight.contract.Months;
 import org.marshlight.contract.Notice;
+import org.marshlight.decision.PlanEstimate;
 import org.marshlight.decision.Verdict;
 import org.marshlight.loop.Plan;
 import org.marshlight.loop.PlanCheck;
@@ -155,7 +157,7 @@ final class Sweep implements PreparedStudy<SweepStudy> {
     SweepStudy study =
         new SweepStudy(
             cost, points.size(), List.copyOf(swept), List.copyOf(curves), answers(points));
-    return new Studied<>(study, List.of(), notices(points), List.of());
+    return new Studied<>(study, List.of(), notices(points), considered(points));
   }
 
   private Point point(Plan plan) {
@@ -164,11 +166,11 @@ final class Sweep implements PreparedStudy<SweepStudy> {
       return new Point(
           figures.values(outcome),
           figures.verdicts() ? Judged.answers(outcome.verdicts()) : Map.of(),
-          true);
+          new Studied.Considered(plan, PlanEstimate.undecided(outcome.run())));
     } catch (Faults unanswered) {
       double[] none = new double[figures.list().size()];
       Arrays.fill(none, Double.NaN);
-      return new Point(none, Map.of(), false);
+      return new Point(none, Map.of(), null);
     }
   }
 
@@ -193,6 +195,20 @@ final class Sweep implements PreparedStudy<SweepStudy> {
         : List.of(Notice.of("study.points-without-answer", "points", unanswered));
   }
 
-  /** What one point came to. */
-  private record Point(double[] values, Map<Judged, Verdict.Worth> verdicts, boolean answered) {}
+  private static List<Studied.Considered> considered(List<Point> points) {
+    return points.stream().map(Point::considered).filter(Objects::nonNull).toList();
+  }
+
+  /**
+   * What one point came to.
+   *
+   * @param considered its plan with its figures; null if it has no answer
+   */
+  private record Point(
+      double[] values, Map<Judged, Verdict.Worth> verdicts, Studied.Considered considered) {
+
+    boolean answered() {
+      return considered != null;
+    }
+  }
 }

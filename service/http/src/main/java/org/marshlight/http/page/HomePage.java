@@ -54,6 +54,7 @@ public class HomePage {
             PageTexts.headlines(),
             Style.SHEET);
     return Response.ok(page)
+        .header(StandingHeaders.CAUTIONS, StandingHeaders.ids(demo.answer().cautions()))
         .header(StandingHeaders.POLICY, StandingHeaders.WITH_SCRIPTS)
         .header(HttpHeaders.VARY, HttpHeaders.ACCEPT_LANGUAGE)
         .build();

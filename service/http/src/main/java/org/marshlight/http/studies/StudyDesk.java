@@ -5,6 +5,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import java.util.List;
 import org.marshlight.OpenStudy;
 import org.marshlight.Studies;
 import org.marshlight.StudyAnswer;
@@ -15,6 +16,7 @@ import org.marshlight.http.query.Flag;
 import org.marshlight.http.tables.AnswerCsv;
 import org.marshlight.json.ContractJson;
 import org.marshlight.json.StudyDocument;
+import org.marshlight.safety.Caution;
 import org.marshlight.study.StudyRequest;
 import org.marshlight.study.SweepStudy;
 import org.marshlight.study.Workbench;
@@ -46,16 +48,16 @@ public class StudyDesk {
     StudyOpening opening = study.opening();
     String form = context.request().getHeader(HttpHeaders.ACCEPT);
     if (costAlone) {
-      return response(ContractJson.write(opening), MediaType.APPLICATION_JSON, opening);
+      return response(ContractJson.write(opening), MediaType.APPLICATION_JSON, opening.cautions());
     }
     if (form.equals(StudyLines.MEDIA_TYPE)) {
-      return response(new StudyLines<>(study, place), StudyLines.MEDIA_TYPE, opening);
+      return response(new StudyLines<>(study, place), StudyLines.MEDIA_TYPE, opening.cautions());
     }
     StudyAnswer<T> answer = study.run(bench(place));
     if (answer.study() instanceof SweepStudy && form.equals(AnswerCsv.MEDIA_TYPE)) {
-      return response(SweepTable.csv(answer), AnswerCsv.CONTENT_TYPE, opening);
+      return response(SweepTable.csv(answer), AnswerCsv.CONTENT_TYPE, answer.cautions());
     }
-    return response(ContractJson.write(answer), MediaType.APPLICATION_JSON, opening);
+    return response(ContractJson.write(answer), MediaType.APPLICATION_JSON, answer.cautions());
   }
 
   private static <T extends Record> OpenStudy<T> open(StudyDocument<T> document) {
@@ -80,9 +82,9 @@ public class StudyDesk {
     return new Workbench(place.pool(), place.threads(), watcher);
   }
 
-  private static Response response(Object entity, String type, StudyOpening opening) {
+  private static Response response(Object entity, String type, List<Caution> cautions) {
     return Response.ok(entity, type)
-        .header(StandingHeaders.CAUTIONS, StandingHeaders.ids(opening.cautions()))
+        .header(StandingHeaders.CAUTIONS, StandingHeaders.ids(cautions))
         .header(HttpHeaders.VARY, HttpHeaders.ACCEPT)
         .build();
   }
