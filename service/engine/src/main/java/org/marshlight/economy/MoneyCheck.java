@@ -31,7 +31,7 @@ public final class MoneyCheck {
               money.currency(),
               String.join(", ", Currencies.codes()),
               "nearest",
-              Nearest.to(money.currency(), Currencies.codes()).orElse("")));
+              Nearest.to(money.currency(), Currencies.codes()).orElse(Nearest.NONE)));
     }
     if (money.displacedFuel() != null && ofOwn(money.displacedFuel())) {
       faults.add(

@@ -107,7 +107,7 @@ public final class FormulaBook {
                 input.getValue(),
                 String.join(", ", known),
                 "nearest",
-                Nearest.to(input.getKey(), known).orElse("")));
+                Nearest.to(input.getKey(), known).orElse(Nearest.NONE)));
       }
     }
     return faults;

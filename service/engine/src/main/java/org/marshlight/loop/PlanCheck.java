@@ -18,6 +18,13 @@ import org.marshlight.evidence.CoefficientSet;
  */
 public final class PlanCheck {
 
+  /**
+   * Unknown coefficients that are answered with the nearest known one; whoever sends more guesses.
+   */
+  private static final int MOST_SUGGESTIONS = 20;
+
+  private static final String ALLOWED = "an id of /v1/coefficients";
+
   private PlanCheck() {}
 
   /**
@@ -60,12 +67,17 @@ public final class PlanCheck {
     Map<String, Double> overrides =
         plan.coefficients() == null ? Map.of() : new TreeMap<>(plan.coefficients());
     CoefficientBook book = CoefficientBook.standard();
+    int[] unknown = {0};
     overrides.forEach(
         (id, value) -> {
           String pointer = Pointer.child("/coefficients", id);
           CoefficientRow row = book.find(id).orElse(null);
           if (row == null) {
-            faults.add(unknownCoefficient(pointer, id));
+            unknown[0]++;
+            faults.add(
+                unknown[0] > MOST_SUGGESTIONS
+                    ? noCoefficient(pointer, id)
+                    : unknownCoefficient(pointer, id));
           } else if (value == null || !(value >= row.least() && value <= row.most())) {
             faults.add(
                 RecordCheck.outOfRange(pointer, value, id, row.least(), row.most(), row.unit()));
@@ -81,12 +93,14 @@ public final class PlanCheck {
    */
   public static Fault unknownCoefficient(String pointer, String id) {
     List<String> ids = CoefficientBook.standard().rows().stream().map(CoefficientRow::id).toList();
-    return Fault.of(
-        "loop.unknown-coefficient",
-        pointer,
-        id,
-        "an id of /v1/coefficients",
-        "nearest",
-        Nearest.to(id, ids).orElse(""));
+    return Nearest.to(id, ids)
+        .map(
+            nearest ->
+                Fault.of("loop.unknown-coefficient", pointer, id, ALLOWED, "nearest", nearest))
+        .orElseGet(() -> noCoefficient(pointer, id));
+  }
+
+  private static Fault noCoefficient(String pointer, String id) {
+    return Fault.of("loop.no-such-coefficient", pointer, id, ALLOWED);
   }
 }

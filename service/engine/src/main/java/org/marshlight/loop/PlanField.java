@@ -244,7 +244,7 @@ public final class PlanField {
               "name",
               name,
               "nearest",
-              Nearest.to(name, known).orElse("")));
+              Nearest.to(name, known).orElse(Nearest.NONE)));
       return null;
     }
 

@@ -161,7 +161,7 @@ public final class RecordCheck {
                   "catalogue",
                   catalogue,
                   "nearest",
-                  Nearest.to(id, KnownIds.of(catalogue)).orElse("")));
+                  Nearest.to(id, KnownIds.of(catalogue)).orElse(Nearest.NONE)));
         }
       } else if (value instanceof Record nested) {
         catalogueFaults(nested, at, faults);

@@ -172,7 +172,7 @@ record Figure(
             "name",
             name,
             "nearest",
-            Nearest.to(name, known).orElse("")));
+            Nearest.to(name, known).orElse(Nearest.NONE)));
     return List.of();
   }
 

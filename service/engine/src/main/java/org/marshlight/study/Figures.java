@@ -125,7 +125,7 @@ record Figures(List<Figure> list, boolean verdicts) {
             word,
             "a pointer, or one of " + String.join(", ", known),
             "nearest",
-            Nearest.to(word, known).orElse("")));
+            Nearest.to(word, known).orElse(Nearest.NONE)));
   }
 
   /** Adds a headline as far as the plan has it. */

@@ -203,7 +203,7 @@ public final class RecordReader {
               node.textValue(),
               String.join(", ", choices.keySet()),
               "nearest",
-              Nearest.to(node.textValue(), choices.keySet()).orElseThrow()));
+              Nearest.to(node.textValue(), choices.keySet()).orElse(Nearest.NONE)));
     }
     return chosen;
   }
@@ -217,7 +217,7 @@ public final class RecordReader {
               value.isValueNode() ? value.asText() : null,
               String.join(", ", known),
               "nearest",
-              Nearest.to(name, known).orElseThrow()));
+              Nearest.to(name, known).orElse(Nearest.NONE)));
     }
   }
 
