@@ -36,7 +36,7 @@ final class Accepted {
     double quality = 0;
     int exactness = 0;
     for (String range : header.split(",")) {
-      int fit = fit(range.split(";")[0].trim(), form);
+      int fit = fit(range.split(";", 2)[0].trim(), form);
       if (fit > exactness) {
         exactness = fit;
         quality = weight(range);

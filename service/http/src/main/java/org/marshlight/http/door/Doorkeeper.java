@@ -12,8 +12,8 @@ import java.util.Optional;
 
 /**
  * Turns away what a path does not answer: other methods, bodies of another type, forms of answer
- * that it cannot give. What passes has its one best form as Accept header, so that the routes need
- * not choose.
+ * that it cannot give. What passes has its one best form as Accept header and its plain type as
+ * Content-Type, so that the routes need not choose, nor read parameters that may be ill formed.
  */
 @ApplicationScoped
 public class Doorkeeper {
@@ -48,6 +48,9 @@ public class Doorkeeper {
       Optional<String> best = Accepted.best(accept, surface.gives());
       if (best.isPresent()) {
         request.headers().set(HttpHeaders.ACCEPT, best.get());
+        if (request.method().equals(HttpMethod.POST)) {
+          request.headers().set(HttpHeaders.CONTENT_TYPE, surface.takes());
+        }
         context.next();
       } else {
         context.fail(406);

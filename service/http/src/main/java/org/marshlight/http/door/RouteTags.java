@@ -6,10 +6,16 @@ import jakarta.inject.Singleton;
 import java.util.Set;
 
 /**
- * Keeps metrics to a bounded number of series: requests are counted by route, never by the path
- * that someone made up.
+ * Keeps metrics to a bounded number of series: requests are counted by route and method, never by a
+ * path or a method that someone made up.
  */
 public class RouteTags {
+
+  private static final String OTHER = "OTHER";
+
+  /** The methods that the registry of RFC 9110, section 16.1, began with, and PATCH (RFC 5789). */
+  private static final Set<String> METHODS =
+      Set.of("GET", "HEAD", "POST", "PUT", "DELETE", "CONNECT", "OPTIONS", "TRACE", "PATCH");
 
   private static final Set<String> OF_THE_FRAMEWORK =
       Set.of("/q/health", "/q/health/live", "/q/health/ready", "/q/metrics", "/q/openapi");
@@ -20,6 +26,13 @@ public class RouteTags {
     return MeterFilter.replaceTagValues("uri", RouteTags::route);
   }
 
+  @Produces
+  @Singleton
+  MeterFilter byMethod() {
+    return MeterFilter.replaceTagValues(
+        "method", method -> METHODS.contains(method) ? method : OTHER);
+  }
+
   static String route(String path) {
     boolean word = !path.startsWith("/");
     if (word || OF_THE_FRAMEWORK.contains(path)) {
@@ -28,6 +41,6 @@ public class RouteTags {
     if (path.contains("{")) {
       return path.replaceAll("\\{(\\w+):[^}]*}", "{$1}");
     }
-    return Surface.at(path).map(surface -> surface.route(path)).orElse("OTHER");
+    return Surface.at(path).map(surface -> surface.route(path)).orElse(OTHER);
   }
 }

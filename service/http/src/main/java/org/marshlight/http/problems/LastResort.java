@@ -1,12 +1,14 @@
 package org.marshlight.http.problems;
 
 import io.vertx.core.buffer.Buffer;
+import io.vertx.core.http.HttpHeaders;
 import io.vertx.core.http.HttpServerResponse;
 import io.vertx.ext.web.Router;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import org.jboss.logging.Logger;
+import org.marshlight.Problem;
 import org.marshlight.http.headers.StandingHeaders;
 import org.marshlight.json.ContractJson;
 
@@ -37,23 +39,36 @@ public class LastResort {
     if (context.response().closed()) {
       return;
     }
+    Problem problem = problem(context);
+    if (context.response().headWritten()) {
+      context.request().connection().close();
+      return;
+    }
+    if (problem.status() == ProblemKind.TOO_LARGE.status()) {
+      context.response().putHeader(HttpHeaders.CONNECTION, HttpHeaders.CLOSE);
+    }
+    answer(context.response(), problem);
+    if (!context.request().isEnded()) {
+      UnreadBody.letGo(context, problem.status() == ProblemKind.TOO_LARGE.status());
+    }
+  }
+
+  private static Problem problem(RoutingContext context) {
+    if (context.failure() instanceof Refusal refusal) {
+      return Problems.of(refusal);
+    }
     int status = Math.max(context.statusCode(), BODY_UNREADABLE);
     if (status >= 500 && context.failure() != null) {
       LOG.error("A request failed", context.failure());
     }
-    if (context.response().headWritten()) {
-      context.request().connection().close();
-    } else {
-      answer(context.response(), status);
-      context.request().resume();
-    }
+    return Problems.ofStatus(status);
   }
 
-  /** Ends a response with the problem document of a status. */
-  static void answer(HttpServerResponse response, int status) {
-    response.setStatusCode(status);
-    response.putHeader("Content-Type", Problems.MEDIA_TYPE);
+  /** Ends a response with a problem document. */
+  private static void answer(HttpServerResponse response, Problem problem) {
+    response.setStatusCode(problem.status());
+    response.putHeader(HttpHeaders.CONTENT_TYPE, Problems.MEDIA_TYPE);
     StandingHeaders.put(response.headers());
-    response.end(Buffer.buffer(ContractJson.write(Problems.ofStatus(status))));
+    response.end(Buffer.buffer(ContractJson.write(problem)));
   }
 }

@@ -18,6 +18,7 @@ public enum ProblemKind {
   HEADERS_TOO_LARGE(431, "The headers are too large"),
   INTERNAL_ERROR(500, "The service failed"),
   OVERLOADED(503, "The service is busy"),
+  STOPPING(503, "The service is stopping"),
   REFUSED(400, "The request was refused"),
   FAILED(500, "The request was not served");
 

@@ -29,10 +29,15 @@ public final class Refusal extends RuntimeException {
     return new Refusal(ProblemKind.OVERLOADED, Map.of(), List.of());
   }
 
+  /** The service was told to stop. */
+  public static Refusal stopping() {
+    return new Refusal(ProblemKind.STOPPING, Map.of(), List.of());
+  }
+
   /** A catalogue has no item of that id. */
   public static Refusal unknownId(String catalogue, String id, Collection<String> known) {
     Map<String, Object> params =
-        Params.of("catalogue", catalogue, "nearest", Nearest.to(id, known).orElse("none"));
+        Params.of("catalogue", catalogue, "nearest", Nearest.to(id, known).orElse(Nearest.NONE));
     Fault fault =
         Fault.of(
             "http.unknown-id",

@@ -7,11 +7,14 @@ import java.io.UncheckedIOException;
 import java.net.URL;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Enumeration;
 import java.util.List;
 import java.util.Locale;
 import java.util.Properties;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * The languages in which pages can be read: those that some {@code languages.properties} beside
@@ -25,10 +28,17 @@ public final class Language {
   private static final String LIST = "org/marshlight/http/words/languages.properties";
   private static final List<Locale> ALL = read();
 
+  /** A language range with its weight (RFC 9110, section 12.5.4; RFC 4647, section 2.1). */
+  private static final Pattern RANGE =
+      Pattern.compile(
+          "(\\*|[A-Za-z]{1,8}(-[A-Za-z0-9]{1,8})*)"
+              + "(\\s*;\\s*[qQ]=(0(\\.[0-9]{0,3})?|1(\\.0{0,3})?))?");
+
   private Language() {}
 
   /**
-   * The language that a reader likes best (RFC 4647, lookup); English if there is none.
+   * The language that a reader likes best (RFC 4647, lookup); English if there is none. What is no
+   * language range is passed over.
    *
    * @param acceptLanguage the Accept-Language header; null or blank if the reader does not care
    */
@@ -36,12 +46,13 @@ public final class Language {
     if (acceptLanguage == null || acceptLanguage.isBlank()) {
       return COMPLETE;
     }
-    try {
-      Locale best = Locale.lookup(Locale.LanguageRange.parse(acceptLanguage), ALL);
-      return best == null ? COMPLETE : best;
-    } catch (IllegalArgumentException e) {
-      return COMPLETE;
-    }
+    String ranges =
+        Arrays.stream(acceptLanguage.split(","))
+            .map(String::trim)
+            .filter(range -> RANGE.matcher(range).matches())
+            .collect(Collectors.joining(","));
+    Locale best = ranges.isEmpty() ? null : Locale.lookup(Locale.LanguageRange.parse(ranges), ALL);
+    return best == null ? COMPLETE : best;
   }
 
   private static List<Locale> read() {

@@ -33,6 +33,8 @@ class AcceptedTest {
         "'*/*;q=0' ; none",
         "'text/csv;q=banana' ; none",
         "'nonsense' ; none",
+        "';' ; none",
+        "',' ; none",
       })
   void theFormThatTheClientLikesBest(String accept, String form) {
     assertThat(Accepted.best(accept, FORMS).orElse(null)).isEqualTo(form);
