@@ -32,6 +32,11 @@ public final class OpenStudy<T extends Record> {
     return new StudyOpening(prepared.cost(), cautions(prepared.considered()));
   }
 
+  /** Pointer to the field of the request that sets how much the study takes. */
+  public String costliestField() {
+    return prepared.costliestField();
+  }
+
   /**
    * Runs the study.
    *

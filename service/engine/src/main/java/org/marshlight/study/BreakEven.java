@@ -87,6 +87,11 @@ final class BreakEven implements PreparedStudy<BreakEvenStudy> {
   }
 
   @Override
+  public String costliestField() {
+    return "/levers";
+  }
+
+  @Override
   public StudyCost cost() {
     return StudyCost.of(
         (long) levers.size() * BreakEvenModel.MOST_VERDICTS * (1 + StudyCost.VERDICTS));

@@ -20,6 +20,11 @@ final class BuildOrder implements PreparedStudy<BuildOrderStudy> {
   }
 
   @Override
+  public String costliestField() {
+    return "/plan";
+  }
+
+  @Override
   public StudyCost cost() {
     return StudyCost.of(
         (long) BuildOrderModel.MOST_RUNS + (long) trials.count() * (1 + StudyCost.VERDICTS));

@@ -75,13 +75,17 @@ final class Calibration implements PreparedStudy<CalibrationStudy> {
     if (!faults.isEmpty()) {
       throw new Faults(faults);
     }
-    long fitting =
-        fit.isEmpty()
-            ? 0
-            : (long) (TankFit.MOST_EVALUATIONS + 2) * (2 * fit.size() + 1) * fit.size();
+    long fitting = fitting(fit);
     StudyCost cost = StudyCost.of(fitting + request.draws());
     cost.within("/draws", request.draws(), "at most " + (StudyCost.MOST - fitting) + " draws");
     return new Calibration(settings, BaseRun.of(request.plan()), readings, fit, cost);
+  }
+
+  /** Runs of the chain that the fit of some coefficients takes at the most. */
+  private static long fitting(List<CoefficientRow> fit) {
+    return fit.isEmpty()
+        ? 0
+        : (long) (TankFit.MOST_EVALUATIONS + 2) * (2 * fit.size() + 1) * fit.size();
   }
 
   private static List<CoefficientRow> coefficients(List<String> ids, List<Fault> faults) {
@@ -99,6 +103,11 @@ final class Calibration implements PreparedStudy<CalibrationStudy> {
       }
     }
     return List.copyOf(rows);
+  }
+
+  @Override
+  public String costliestField() {
+    return fitting(fit) > settings.request().draws() ? "/fit" : "/draws";
   }
 
   @Override

@@ -102,6 +102,11 @@ final class Comparison implements PreparedStudy<ComparisonStudy> {
   }
 
   @Override
+  public String costliestField() {
+    return "/variants";
+  }
+
+  @Override
   public StudyCost cost() {
     return cost;
   }

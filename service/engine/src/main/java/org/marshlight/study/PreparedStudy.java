@@ -13,6 +13,13 @@ public interface PreparedStudy<T extends Record> {
   StudyCost cost();
 
   /**
+   * Which field of the request sets how much it takes: the one to change for a smaller study.
+   *
+   * @return pointer from the request's root
+   */
+  String costliestField();
+
+  /**
    * Other plans whose figures it will tell, as far as they are known before it is run. Those of
    * {@link Studied#considered()} are at least these.
    */

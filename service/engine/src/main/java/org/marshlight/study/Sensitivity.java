@@ -51,11 +51,17 @@ final class Sensitivity implements PreparedStudy<SensitivityStudy> {
     return new Sensitivity(settings, figures, space, cost(request, figures, space));
   }
 
+  /** Runs of the chain that the screening takes; none where there is no need of it. */
+  private static long screening(SensitivityRequest request, Figures figures, DrawSpace space) {
+    int factors = space.factors().size();
+    return factors > Screening.KEPT
+        ? (long) Screening.runs(request.trajectories(), factors) * figures.runsEach()
+        : 0;
+  }
+
   private static StudyCost cost(SensitivityRequest request, Figures figures, DrawSpace space) {
     int factors = space.factors().size();
-    boolean screened = factors > Screening.KEPT;
-    long screening =
-        screened ? Screening.runs(request.trajectories(), factors) * figures.runsEach() : 0;
+    long screening = screening(request, figures, space);
     int kept = Math.min(Screening.KEPT, factors);
     long eachPoint = (long) (kept + 2) * figures.runsEach();
     StudyCost cost = StudyCost.of(screening + request.points() * eachPoint);
@@ -67,6 +73,13 @@ final class Sensitivity implements PreparedStudy<SensitivityStudy> {
             ? Long.highestOneBit(fits) + " points"
             : "fewer trajectories or figures of the stages alone");
     return cost;
+  }
+
+  @Override
+  public String costliestField() {
+    return screening(settings.request(), figures, space) > cost.chainRuns() / 2
+        ? "/trajectories"
+        : "/points";
   }
 
   @Override

@@ -102,6 +102,11 @@ final class Sizing implements PreparedStudy<SizingStudy> {
   }
 
   @Override
+  public String costliestField() {
+    return "/free";
+  }
+
+  @Override
   public StudyCost cost() {
     return cost;
   }

@@ -125,6 +125,11 @@ final class Sweep implements PreparedStudy<SweepStudy> {
   }
 
   @Override
+  public String costliestField() {
+    return "/vary";
+  }
+
+  @Override
   public StudyCost cost() {
     return cost;
   }

@@ -57,6 +57,11 @@ final class Uncertainty implements PreparedStudy<UncertaintyStudy> {
   }
 
   @Override
+  public String costliestField() {
+    return "/draws";
+  }
+
+  @Override
   public StudyCost cost() {
     return cost;
   }

@@ -101,6 +101,19 @@ class StudyRoutesTest {
   }
 
   @Test
+  void aLongStudyIsRefusedAsOneDocumentAndOfferedLineByLine() {
+    String body = study(",\"draws\":16384");
+    JsonNode error =
+        Service.refused(Service.post(UNCERTAINTY, body), 400, "wrong-fields").at("/errors/0");
+    assertThat(error.path("code").asText()).isEqualTo("http.long-study");
+    assertThat(error.path("pointer").asText()).isEqualTo("/draws");
+    assertThat(error.path("rejected").asInt()).isEqualTo(16384);
+    assertThat(error.path("allowed").asText()).contains("8192", "application/x-ndjson");
+    assertThat(error.path("detail").asText()).contains("Accept: application/x-ndjson");
+    assertThat(Service.post(UNCERTAINTY + "?costOnly=true", body).statusCode()).isEqualTo(200);
+  }
+
+  @Test
   void onlyASweepComesAsATable() {
     String sweep =
         study(

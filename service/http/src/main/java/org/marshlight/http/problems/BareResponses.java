@@ -20,13 +20,14 @@ import io.vertx.core.impl.transports.JDKTransport;
 import io.vertx.core.net.NetServerOptions;
 import io.vertx.core.spi.VertxServiceProvider;
 import org.marshlight.http.headers.StandingHeaders;
+import org.marshlight.http.limits.PatientConnection;
 import org.marshlight.json.ContractJson;
 
 /**
  * Gives a problem document and the standing headers to refusals that the server sends below the
  * router, where no handler of ours is asked: bytes that are no request, targets that are no URI,
  * lines and headers that are too long. They are known by the lack of the standing headers, as they
- * pass to the encoder.
+ * pass to the encoder. Connections are watched from here for their patience, too.
  *
  * <p>Holds for cleartext HTTP/1.1, which is all that the service itself speaks.
  */
@@ -63,6 +64,8 @@ public final class BareResponses implements VertxServiceProvider {
       ChannelHandlerContext encoder = channel.pipeline().context(HttpResponseEncoder.class);
       if (encoder != null) {
         channel.pipeline().addAfter(encoder.name(), "watch", new Watch());
+        String server = channel.pipeline().lastContext().name();
+        channel.pipeline().addBefore(server, "patience", new PatientConnection());
       }
     }
   }

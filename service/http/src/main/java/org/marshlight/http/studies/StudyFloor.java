@@ -8,7 +8,7 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Supplier;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.marshlight.http.problems.Refusal;
 
@@ -49,7 +49,9 @@ public class StudyFloor {
   }
 
   /**
-   * A place for the study of a request, free again as soon as the response is over.
+   * A place for the study of a request, free again as soon as the response is over and nothing is
+   * worked for it any more: a client that goes away makes no room for another study while its own
+   * is still being stopped.
    *
    * @throws Refusal if there is none
    */
@@ -79,7 +81,9 @@ public class StudyFloor {
   /** One study's place. */
   public final class Place {
 
-    private final AtomicBoolean left = new AtomicBoolean();
+    private volatile boolean left;
+    private boolean worked;
+    private boolean free;
 
     ExecutorService pool() {
       return pool;
@@ -91,12 +95,33 @@ public class StudyFloor {
 
     /** Whether the client has its answer, or is gone. */
     boolean isLeft() {
-      return left.get();
+      return left;
     }
 
-    /** Gives the place up. */
-    public void leave() {
-      if (left.compareAndSet(false, true)) {
+    /** Works for the study that has this place, and keeps the place until that is done. */
+    <T> T work(Supplier<T> work) {
+      setWorked(true);
+      try {
+        return work.get();
+      } finally {
+        setWorked(false);
+      }
+    }
+
+    private synchronized void setWorked(boolean now) {
+      worked = now;
+      freeIfOver();
+    }
+
+    /** Gives the place up as soon as nothing is worked at it. */
+    public synchronized void leave() {
+      left = true;
+      freeIfOver();
+    }
+
+    private void freeIfOver() {
+      if (left && !worked && !free) {
+        free = true;
         places.release();
       }
     }

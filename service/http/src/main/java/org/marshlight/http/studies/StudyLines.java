@@ -36,6 +36,10 @@ final class StudyLines<T extends Record> implements StreamingOutput, Workbench.W
   @Override
   public void write(OutputStream output) {
     stream = output;
+    place.work(this::tell);
+  }
+
+  private Void tell() {
     try {
       line(study.opening());
       line(study.run(new Workbench(place.pool(), place.threads(), this)));
@@ -45,6 +49,7 @@ final class StudyLines<T extends Record> implements StreamingOutput, Workbench.W
       LOG.error("A study failed", failure);
       line(Problems.ofStatus(FAILED));
     }
+    return null;
   }
 
   @Override
@@ -54,6 +59,12 @@ final class StudyLines<T extends Record> implements StreamingOutput, Workbench.W
       told = percent;
       line(new StudyProgress(runs, of));
     }
+  }
+
+  /** A line now and then keeps those between the service and its client from giving up. */
+  @Override
+  public void waiting(int runs, int of) {
+    line(new StudyProgress(runs, of));
   }
 
   @Override
