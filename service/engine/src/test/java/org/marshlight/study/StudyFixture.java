@@ -11,6 +11,7 @@ import org.marshlight.climate.ClimateChoice;
 import org.marshlight.climate.SiteDesign;
 import org.marshlight.compost.CompostDesign;
 import org.marshlight.compost.IngredientDesign;
+import org.marshlight.contract.RecordOf;
 import org.marshlight.contract.RecordShape;
 import org.marshlight.digester.CoverDesign;
 import org.marshlight.digester.CoverKind;
@@ -105,16 +106,7 @@ final class StudyFixture {
 
   /** A record with some of its fields given, and the others not. */
   static <R extends Record> R record(Class<R> type, Object... pairs) {
-    RecordShape shape = RecordShape.of(type);
-    Object[] values = new Object[shape.fields().size()];
-    for (int i = 0; i < pairs.length; i += 2) {
-      int place = shape.names().indexOf(pairs[i]);
-      if (place < 0) {
-        throw new IllegalArgumentException(type + " has no " + pairs[i]);
-      }
-      values[place] = pairs[i + 1];
-    }
-    return type.cast(shape.create(values));
+    return RecordOf.record(type, pairs);
   }
 
   /** Studies on a bench with some threads. */
