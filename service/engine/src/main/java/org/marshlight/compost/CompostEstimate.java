@@ -39,14 +39,26 @@ public record CompostEstimate(
       @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e10,
+              high = Quantity.UNBOUNDED,
               meaning = "Finished compost as it stands, its water included.")
           double finishedKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Nitrogen in the finished compost.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Nitrogen in the finished compost.")
           double nitrogenKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Phosphorus in the finished compost.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Phosphorus in the finished compost.")
           double phosphorusKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Potassium in the finished compost.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Potassium in the finished compost.")
           double potassiumKg) {}
 
   /**
@@ -66,9 +78,17 @@ public record CompostEstimate(
    */
   @Meaning("The materials put together.")
   public record MixFigures(
-      @Quantity(unit = "kg", low = 0, high = 1e10, meaning = "Mass of the materials as they come.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Mass of the materials as they come.")
           double freshKg,
-      @Quantity(unit = "kg", low = 0, high = 1e10, meaning = "Dry mass of the materials.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Dry mass of the materials.")
           double dryKg,
       @Quantity(
               unit = "1",
@@ -79,13 +99,13 @@ public record CompostEstimate(
       @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e10,
+              high = Quantity.UNBOUNDED,
               meaning = "Water that the materials can hold without dripping.")
           double holdsWaterKg,
       @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e10,
+              high = Quantity.UNBOUNDED,
               meaning = "Water beyond that, which drains at once.")
           double drainedWaterKg,
       @Quantity(
@@ -97,15 +117,19 @@ public record CompostEstimate(
       @Quantity(
               unit = "1",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Carbon to nitrogen of the drained mix; null without nitrogen.")
           Double carbonToNitrogen,
-      @Quantity(unit = "m3", low = 0, high = 1e8, meaning = "Room that the mix takes.")
+      @Quantity(
+              unit = "m3",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Room that the mix takes.")
           double volumeM3,
       @Quantity(
               unit = "kg/m3",
               low = 0,
-              high = 20000,
+              high = Quantity.UNBOUNDED,
               meaning = "Bulk density of the drained mix; null with none.")
           Double bulkDensityKgM3,
       @Quantity(
@@ -148,7 +172,7 @@ public record CompostEstimate(
       @Quantity(
               unit = "1",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Carbon to nitrogen with the additions; null without any.")
           Double carbonToNitrogen) {}
 
@@ -161,7 +185,8 @@ public record CompostEstimate(
   @Meaning("One addition.")
   public record AdditionFigures(
       @Meaning("Id of an ingredient of the catalogue, or water.") @Size(max = 60) String ingredient,
-      @Quantity(unit = "kg", low = 0, high = 1e12, meaning = "Mass as it comes.") double freshKg) {}
+      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Mass as it comes.")
+          double freshKg) {}
 
   /**
    * What the heap loses.
@@ -196,36 +221,58 @@ public record CompostEstimate(
           Double nitrogenFraction,
       @Quantity(
               unit = "1",
-              low = -1,
+              low = -Quantity.UNBOUNDED,
               high = 1,
               meaning = "Dry mass lost over dry mass put in; null without any.")
           Double dryFraction,
       @Quantity(
               unit = "1",
-              low = -1,
+              low = -Quantity.UNBOUNDED,
               high = 1,
               meaning = "Mass lost over mass put in; null without any.")
           Double freshFraction,
       @Quantity(
               unit = "1",
-              low = -10,
+              low = -Quantity.UNBOUNDED,
               high = 1,
               meaning = "Volume lost over volume put in; null without any.")
           Double volumeFraction,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Nitrogen lost to the air as ammonia.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Nitrogen lost to the air as ammonia.")
           double ammoniaNitrogenKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Nitrogen lost to the soil below.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Nitrogen lost to the soil below.")
           double leachedNitrogenKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Phosphorus lost to the soil below.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Phosphorus lost to the soil below.")
           double leachedPhosphorusKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Potassium lost to the soil below.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Potassium lost to the soil below.")
           double leachedPotassiumKg,
-      @Quantity(unit = "kg", low = 0, high = 1e10, meaning = "Water that evaporates.")
+      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Water that evaporates.")
           double evaporatedWaterKg,
-      @Quantity(unit = "kg", low = 0, high = 1e10, meaning = "Water that drains and drips.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Water that drains and drips.")
           double leachateKg,
-      @Quantity(unit = "kg", low = 0, high = 1e10, meaning = "Oxygen taken up.") double oxygenKg,
-      @Quantity(unit = "kW.h", low = 0, high = 1e11, meaning = "Heat set free.") double heatKWh) {}
+      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Oxygen taken up.")
+          double oxygenKg,
+      @Quantity(unit = "kW.h", low = 0, high = Quantity.UNBOUNDED, meaning = "Heat set free.")
+          double heatKWh) {}
 
   /**
    * The finished compost.
@@ -240,14 +287,16 @@ public record CompostEstimate(
    */
   @Meaning("The finished compost.")
   public record Finished(
-      @Quantity(unit = "kg", low = 0, high = 1e10, meaning = "Its dry mass.") double dryKg,
-      @Quantity(unit = "m3", low = 0, high = 1e8, meaning = "Its volume.") double volumeM3,
+      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Its dry mass.")
+          double dryKg,
+      @Quantity(unit = "m3", low = 0, high = Quantity.UNBOUNDED, meaning = "Its volume.")
+          double volumeM3,
       @Quantity(unit = "1", low = 0, high = 1, meaning = "Its moisture; null if there is none.")
           Double moistureFraction,
       @Quantity(
               unit = "1",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Its carbon to nitrogen; null without nitrogen.")
           Double carbonToNitrogen,
       @Quantity(
@@ -256,9 +305,17 @@ public record CompostEstimate(
               high = 1,
               meaning = "Nitrogen of its dry mass; null if there is none.")
           Double nitrogenFraction,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Its phosphorus counted as P2O5.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Its phosphorus counted as P2O5.")
           double phosphateKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Its potassium counted as K2O.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Its potassium counted as K2O.")
           double potashKg) {}
 
   /**
@@ -289,20 +346,20 @@ public record CompostEstimate(
           boolean excludedFromFoodEatenRaw,
       @Quantity(
               unit = "Cel",
-              low = -60,
-              high = 95,
+              low = Quantity.ABSOLUTE_ZERO_C,
+              high = Quantity.UNBOUNDED,
               meaning = "Highest temperature in the middle of the heap; null with none.")
           Double peakTemperatureC,
       @Quantity(
               unit = "Cel",
-              low = -60,
-              high = 95,
+              low = Quantity.ABSOLUTE_ZERO_C,
+              high = Quantity.UNBOUNDED,
               meaning = "Lowest such peak in the range of the coefficients; null with none.")
           Double peakTemperatureLowC,
       @Quantity(
               unit = "Cel",
-              low = -60,
-              high = 95,
+              low = Quantity.ABSOLUTE_ZERO_C,
+              high = Quantity.UNBOUNDED,
               meaning = "Highest such peak in the range of the coefficients; null with none.")
           Double peakTemperatureHighC,
       @Quantity(
@@ -334,7 +391,7 @@ public record CompostEstimate(
       @Quantity(
               unit = "1",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning =
                   "Time at 50 Cel or more over the time that the rule for solids asks for, least in"
                       + " the range; null with none. Edges of a heap do not obey it.")
@@ -355,7 +412,7 @@ public record CompostEstimate(
       @Quantity(
               unit = "d",
               low = 0,
-              high = 4000,
+              high = Quantity.UNBOUNDED,
               meaning =
                   "Days of storage still wanting where waste of human origin has not met that"
                       + " rule; nought otherwise.")
@@ -381,84 +438,88 @@ public record CompostEstimate(
    */
   @Meaning("What the compost gives to land.")
   public record Land(
-      @Quantity(unit = "m2", low = 0, high = 1e6, meaning = "Land that the plan names.")
+      @Quantity(
+              unit = "m2",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Land that the plan names.")
           double landAreaM2,
       @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Nitrogen that crops can take in the first year.")
           double firstYearNitrogenKg,
       @Quantity(
               unit = "kg/a",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Nitrogen that crops can take in each later year, at first.")
           double laterNitrogenKgPerYear,
       @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Phosphorus that stands in for fertiliser in the first year.")
           double firstYearPhosphorusKg,
       @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Potassium that stands in for fertiliser in the first year.")
           double firstYearPotassiumKg,
       @Quantity(
               unit = "m2",
               low = 0,
-              high = 1e12,
+              high = Quantity.UNBOUNDED,
               meaning = "Land whose mixed vegetables' nitrogen it meets in the first year.")
           double fedByNitrogenM2,
       @Quantity(
               unit = "m2",
               low = 0,
-              high = 1e12,
+              high = Quantity.UNBOUNDED,
               meaning = "Land whose mixed vegetables' phosphorus it meets in the first year.")
           double fedByPhosphorusM2,
       @Quantity(
               unit = "m2",
               low = 0,
-              high = 1e12,
+              high = Quantity.UNBOUNDED,
               meaning = "Land whose mixed vegetables' potassium it meets in the first year.")
           double fedByPotassiumM2,
       @Quantity(
               unit = "m2",
               low = 0,
-              high = 1e12,
+              high = Quantity.UNBOUNDED,
               meaning = "Land below which the yearly limit for organic nitrogen is passed.")
           double leastAreaForNitrogenLimitM2,
       @Quantity(
               unit = "kg/har",
               low = 0,
-              high = 1e12,
+              high = Quantity.UNBOUNDED,
               meaning = "Nitrogen that the plan's land receives.")
           double nitrogenLoadKgHa,
       @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Urea that the first year's nitrogen stands in for.")
           double ureaSparedKg,
       @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Diammonium phosphate that the first year's phosphorus stands in for.")
           double phosphateFertiliserSparedKg,
       @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Potash that the first year's potassium stands in for.")
           double potashFertiliserSparedKg,
       @Quantity(
               unit = "{USD}",
               low = 0,
-              high = 1e12,
+              high = Quantity.UNBOUNDED,
               meaning =
                   "Price of those fertilisers in United States dollars, at the stated prices by"
                       + " the tonne; garden packs cost several times as much.")

@@ -25,8 +25,8 @@ public record Assumption(
     @NotNull @Meaning("What was assumed, in words.") @Size(max = 2000) String text,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -1e15,
-            high = 1e15,
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
             meaning = "The number taken; null where a choice was taken.")
         Double value,
     @Meaning("UCUM code; null where a choice was taken.") @Size(max = 40) String unit,

@@ -24,13 +24,19 @@ public @interface Quantity {
   /** Unit of a number whose unit stands in the sibling field {@code unit}. */
   String UNIT_BESIDE = "{unit}";
 
+  /** As a bound of a number of an answer: there is none, and the document states none. */
+  double UNBOUNDED = Double.POSITIVE_INFINITY;
+
+  /** No temperature is lower; in degrees Celsius. */
+  double ABSOLUTE_ZERO_C = -273.15;
+
   /** UCUM code; {@code 1} for counts and pure ratios. */
   String unit();
 
-  /** Least legal value, inclusive. */
+  /** Least legal value, inclusive; of an answer, a bound that every legal plan keeps. */
   double low();
 
-  /** Greatest legal value, inclusive. */
+  /** Greatest legal value, inclusive; of an answer, a bound that every legal plan keeps. */
   double high();
 
   /** What the number is, in one sentence. */

@@ -48,37 +48,66 @@ public record CropEstimate(
    */
   @Meaning("The harvest of all beds in a year of mature stands.")
   public record Annual(
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Dry mass of storage organs lifted.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Dry mass of storage organs lifted.")
           double storageOrganDryKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Starch in them.") double starchKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Free sugar in them, as hexose.")
+      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Starch in them.")
+          double starchKg,
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Free sugar in them, as hexose.")
           double sugarKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Dry mass of tops cut and carried off.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Dry mass of tops cut and carried off.")
           double topsDryKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Dry matter made by the plants.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Dry matter made by the plants.")
           double growthDryKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Nitrogen taken up into the stands.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Nitrogen taken up into the stands.")
           double nitrogenUptakeKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Phosphorus taken up into the stands.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Phosphorus taken up into the stands.")
           double phosphorusUptakeKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Potassium taken up into the stands.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Potassium taken up into the stands.")
           double potassiumUptakeKg,
       @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Nitrogen that leaves with the harvest.")
           double nitrogenHarvestedKg,
       @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Phosphorus that leaves with the harvest.")
           double phosphorusHarvestedKg,
       @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Potassium that leaves with the harvest.")
           double potassiumHarvestedKg) {}
 
@@ -93,20 +122,36 @@ public record CropEstimate(
    */
   @Meaning("All stands by month, mature.")
   public record Monthly(
-      @TwelveMonths @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Mean dry mass of tops.")
+      @TwelveMonths
+          @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Mean dry mass of tops.")
           List<Double> topsDryKg,
       @TwelveMonths
           @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Mean dry mass of storage organs and roots.")
           List<Double> undergroundDryKg,
-      @TwelveMonths @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Nitrogen taken up.")
+      @TwelveMonths
+          @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Nitrogen taken up.")
           List<Double> nitrogenUptakeKg,
-      @TwelveMonths @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Phosphorus taken up.")
+      @TwelveMonths
+          @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Phosphorus taken up.")
           List<Double> phosphorusUptakeKg,
-      @TwelveMonths @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Potassium taken up.")
+      @TwelveMonths
+          @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Potassium taken up.")
           List<Double> potassiumUptakeKg) {}
 
   /**
@@ -135,28 +180,41 @@ public record CropEstimate(
   public record Bed(
       @Meaning("Name of the bed in flows and balances.") @Size(max = 20) String name,
       @Meaning("Plant.") @Size(max = 60) String plant,
-      @Quantity(unit = "m2", low = 0, high = 1e6, meaning = "Area.") double areaM2,
+      @Quantity(unit = "m2", low = 0, high = Quantity.UNBOUNDED, meaning = "Area.") double areaM2,
       @Meaning("Mean dry mass by month.") BedMonthly monthly,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Greatest dry mass of tops.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Greatest dry mass of tops.")
           double peakTopsDryKg,
       @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Dry mass below ground when the harvest begins.")
           double undergroundBeforeHarvestDryKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Dry mass of storage organs lifted.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Dry mass of storage organs lifted.")
           double storageOrganDryKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Fresh mass of storage organs lifted.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Fresh mass of storage organs lifted.")
           double storageOrganFreshKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Starch in them.") double starchKg,
+      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Starch in them.")
+          double starchKg,
       @Quantity(
               unit = "1",
               low = 0,
               high = 1,
               meaning = "Starch in their dry mass at the harvest; null where nothing is lifted.")
           Double starchFraction,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Dry mass of tops cut.")
+      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Dry mass of tops cut.")
           double topsDryKg,
       @Quantity(unit = "1", low = 1, high = 12, meaning = "Month of the harvest, 1 = January.")
           int harvestMonth,
@@ -178,7 +236,7 @@ public record CropEstimate(
       @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning =
                   "Methane that the wet stand gives off, where its bed holds matter enough for it.")
           double methaneKg) {}
@@ -191,13 +249,18 @@ public record CropEstimate(
    */
   @Meaning("The stand of one bed by month, mature.")
   public record BedMonthly(
-      @TwelveMonths @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Mean dry mass of tops.")
+      @TwelveMonths
+          @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Mean dry mass of tops.")
           List<Double> topsDryKg,
       @TwelveMonths
           @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Mean dry mass of storage organs and roots.")
           List<Double> undergroundDryKg) {}
 
@@ -220,15 +283,20 @@ public record CropEstimate(
               high = 100,
               meaning = "Year after planting; the last holds for all that follow.")
           int year,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Dry mass of storage organs lifted.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Dry mass of storage organs lifted.")
           double storageOrganDryKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Starch in them.") double starchKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Dry mass of tops cut.")
+      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Starch in them.")
+          double starchKg,
+      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Dry mass of tops cut.")
           double topsDryKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Nitrogen taken up.")
+      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Nitrogen taken up.")
           double nitrogenUptakeKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Phosphorus taken up.")
+      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Phosphorus taken up.")
           double phosphorusUptakeKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Potassium taken up.")
+      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Potassium taken up.")
           double potassiumUptakeKg) {}
 }

@@ -24,22 +24,22 @@ public record Alternative(
     @NotNull @Meaning("The comparison in words.") @Size(max = 1000) String text,
     @Quantity(
             unit = "kW.h",
-            low = -1e7,
-            high = 1e8,
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
             meaning =
                 "Energy that it gives in a year: heat, electricity, or useful energy of gas; null"
                     + " where it gives none or cannot be done.")
         Double energyKWh,
     @Quantity(
             unit = "kW.h",
-            low = -1e7,
-            high = 1e7,
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
             meaning = "Useful energy that the plan gives with what it would take the place of.")
         double insteadOfKWh,
     @Quantity(
             unit = "kW.h",
             low = 0,
-            high = 1e12,
+            high = Quantity.UNBOUNDED,
             meaning =
                 "Energy that it gives for what the cover costs; null where either cost is not"
                     + " given.")

@@ -53,13 +53,13 @@ public record BreakEvenStudy(
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "The quantity as it stands; null where there is no lever.")
           Double now,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning =
                   "The quantity nearest to it with which the verdict is yes, or would be if nothing"
                       + " held it back; null if none.")
@@ -67,19 +67,19 @@ public record BreakEvenStudy(
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Least quantity that was tried; null where there is no lever.")
           Double low,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Greatest quantity that was tried; null where there is no lever.")
           Double high,
       @Quantity(
               unit = "1",
-              low = -1e15,
-              high = 1e15,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning =
                   "How near the number that decides came to yes, in its own unit; nought or more"
                       + " reaches it; null where none was worked.")

@@ -23,10 +23,11 @@ public record BuildOrderStudy(
     @Quantity(
             unit = "1",
             low = 0,
-            high = 1e9,
+            high = Quantity.UNBOUNDED,
             meaning = "Money at hand; null where the plan sets no limit.")
         Double budget,
-    @Quantity(unit = "1", low = 0, high = 1e10, meaning = "What the phases cost.") double spent,
+    @Quantity(unit = "1", low = 0, high = Quantity.UNBOUNDED, meaning = "What the phases cost.")
+        double spent,
     @Meaning("Phase 0: readings that could change a verdict.") @Size(max = 20)
         List<Reading> readings,
     @Meaning("What to build, first to last.") @Size(max = 10) List<Phase> phases,
@@ -65,21 +66,25 @@ public record BuildOrderStudy(
       @Quantity(
               unit = "1",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "What it costs; nought where that is not given.")
           double cost,
-      @Quantity(unit = "1", low = 0, high = 1e10, meaning = "What it and all before it cost.")
+      @Quantity(
+              unit = "1",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "What it and all before it cost.")
           double spentSoFar,
       @Quantity(
               unit = "kW.h",
-              low = -1e7,
-              high = 1e7,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning = "Useful energy a year that it adds to what stands before it.")
           double marginalUsefulKWh,
       @Quantity(
               unit = "1",
-              low = -1e15,
-              high = 1e15,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning =
                   "Expected net present value that it adds to what stands before it; null where cost"
                       + " or price is not given.")
@@ -131,8 +136,8 @@ public record BuildOrderStudy(
       @NotNull @Meaning("UCUM code of its value.") @Size(max = 40) String unit,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -1e12,
-              high = 1e12,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning = "Its value at which the verdict changes: an end of its range.")
           double value,
       @NotNull @Meaning("The verdict as it stands.") Worth now,

@@ -26,13 +26,18 @@ import org.marshlight.economy.PlanPart;
     "Energy returned on primary energy spent, a year; sun, recovered heat and people's work do not"
         + " count as spent.")
 public record EnergyReturnEstimate(
-    @Quantity(unit = "kW.h", low = 0, high = 1e9, meaning = "Useful energy of gas.") double gasKWh,
-    @Quantity(unit = "kW.h", low = 0, high = 1e10, meaning = "Net heating value of fuel alcohol.")
+    @Quantity(unit = "kW.h", low = 0, high = Quantity.UNBOUNDED, meaning = "Useful energy of gas.")
+        double gasKWh,
+    @Quantity(
+            unit = "kW.h",
+            low = 0,
+            high = Quantity.UNBOUNDED,
+            meaning = "Net heating value of fuel alcohol.")
         double alcoholKWh,
     @Quantity(
             unit = "kW.h",
             low = 0,
-            high = 1e12,
+            high = Quantity.UNBOUNDED,
             meaning =
                 "Primary energy that running takes: fuel and gas at net heating value, electricity"
                     + " with what making it takes.")
@@ -40,27 +45,31 @@ public record EnergyReturnEstimate(
     @Quantity(
             unit = "kW.h/a",
             low = 0,
-            high = 1e9,
+            high = Quantity.UNBOUNDED,
             meaning = "Energy of making what is built, spread over its life.")
         double embodiedKWhPerYear,
     @Quantity(
             unit = "1",
             low = 0,
-            high = 1e9,
+            high = Quantity.UNBOUNDED,
             meaning = "Returned over what running takes; null where running takes nothing.")
         Double operationRatio,
     @Quantity(
             unit = "1",
             low = 0,
-            high = 1e9,
+            high = Quantity.UNBOUNDED,
             meaning = "Returned over all that is spent; null where nothing is.")
         Double ratio,
-    @Quantity(unit = "kW.h", low = -1e12, high = 1e10, meaning = "Returned less all that is spent.")
+    @Quantity(
+            unit = "kW.h",
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
+            meaning = "Returned less all that is spent.")
         double netKWh,
     @Quantity(
             unit = "a",
             low = 0,
-            high = 1e9,
+            high = Quantity.UNBOUNDED,
             meaning =
                 "Years until what is returned beyond running has made up for building; null where"
                     + " it never does.")
@@ -76,7 +85,7 @@ public record EnergyReturnEstimate(
   @Meaning("Energy of making one part.")
   public record Embodied(
       @NotNull @Meaning("The part.") PlanPart part,
-      @Quantity(unit = "kW.h", low = 0, high = 1e10, meaning = "Energy of making it.")
+      @Quantity(unit = "kW.h", low = 0, high = Quantity.UNBOUNDED, meaning = "Energy of making it.")
           double embodiedKWh) {}
 
   static EnergyReturnEstimate of(Effects with, List<MaterialNeeded> materials, double lifeYears) {

@@ -83,10 +83,23 @@ public record GreenhouseGasEstimate(
       @NotNull @Meaning("With the plan or without.") Side side,
       @NotNull @Meaning("Stable name.") @Size(max = 60) String code,
       @NotNull @Meaning("What it is.") @Size(max = 300) String text,
-      @Quantity(unit = "kg", low = -1e9, high = 1e9, meaning = "Fossil carbon dioxide.")
+      @Quantity(
+              unit = "kg",
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
+              meaning = "Fossil carbon dioxide.")
           double carbonDioxideKg,
-      @Quantity(unit = "kg", low = -1e9, high = 1e9, meaning = "Methane.") double methaneKg,
-      @Quantity(unit = "kg", low = -1e9, high = 1e9, meaning = "Nitrous oxide.")
+      @Quantity(
+              unit = "kg",
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
+              meaning = "Methane.")
+          double methaneKg,
+      @Quantity(
+              unit = "kg",
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
+              meaning = "Nitrous oxide.")
           double nitrousOxideKg,
       @NotNull @Meaning("All together, as carbon dioxide.") Weight weight) {}
 
@@ -98,9 +111,17 @@ public record GreenhouseGasEstimate(
    */
   @Meaning("Gases as the carbon dioxide that warms as much.")
   public record Weight(
-      @Quantity(unit = "kg", low = -1e10, high = 1e10, meaning = "Over a hundred years.")
+      @Quantity(
+              unit = "kg",
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
+              meaning = "Over a hundred years.")
           double over100YearsKg,
-      @Quantity(unit = "kg", low = -1e10, high = 1e10, meaning = "Over twenty years.")
+      @Quantity(
+              unit = "kg",
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
+              meaning = "Over twenty years.")
           double over20YearsKg) {
 
     /** Nothing. */

@@ -28,13 +28,13 @@ public record MoneyEstimate(
     @Quantity(
             unit = "1",
             low = 0,
-            high = 1e12,
+            high = Quantity.UNBOUNDED,
             meaning = "What would have to be spent in any case, taken off the investment.")
         double credited,
     @Quantity(
             unit = "1",
             low = 0,
-            high = 1e12,
+            high = Quantity.UNBOUNDED,
             meaning = "Cost of parts that already stand, which does not count.")
         double sunk,
     @Meaning("Parts of the plan whose cost is not given, counted as nought.") @Size(max = 6)
@@ -43,7 +43,7 @@ public record MoneyEstimate(
     @Quantity(
             unit = "1/(kW.h)",
             low = 0,
-            high = 1e9,
+            high = Quantity.UNBOUNDED,
             meaning =
                 "Price of useful heat from the displaced fuel; null where its price is not given.")
         Double usefulEnergyPricePerKWh,
@@ -53,8 +53,8 @@ public record MoneyEstimate(
     @Meaning("The years of its life.") @Size(max = 60) List<Year> years,
     @Quantity(
             unit = "1",
-            low = -1e12,
-            high = 1e12,
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
             meaning = "Budget less investment; null where the plan names no budget.")
         Double budgetLeft) {
 
@@ -82,16 +82,20 @@ public record MoneyEstimate(
       @Quantity(
               unit = "1",
               low = 0,
-              high = 1e5,
+              high = Quantity.UNBOUNDED,
               meaning = "Present worth of a yearly unit of energy cost.")
           double energyFactor,
       @Quantity(
               unit = "1",
               low = 0,
-              high = 1000,
+              high = Quantity.UNBOUNDED,
               meaning = "Present worth of a yearly unit of other money.")
           double otherFactor,
-      @Quantity(unit = "1", low = -1e18, high = 1e18, meaning = "Net present value of the plan.")
+      @Quantity(
+              unit = "1",
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
+              meaning = "Net present value of the plan.")
           double netPresentValue) {}
 
   /**
@@ -108,18 +112,22 @@ public record MoneyEstimate(
       @Quantity(unit = "1", low = 1, high = 60, meaning = "Year after building.") int year,
       @Quantity(
               unit = "1",
-              low = -1e15,
-              high = 1e15,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning = "Savings less costs of a working plant.")
           double net,
       @Quantity(unit = "1", low = 0, high = 1, meaning = "Probability that it still works.")
           double workingFraction,
-      @Quantity(unit = "1", low = 0, high = 100, meaning = "Worth today of one unit.")
+      @Quantity(
+              unit = "1",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Worth today of one unit.")
           double discountFactor,
       @Quantity(
               unit = "1",
-              low = -1e18,
-              high = 1e18,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning =
                   "Worth today of all to the end of the year, investment taken off, if the plant"
                       + " works.")

@@ -75,18 +75,22 @@ public record Verdict(
    */
   @Meaning("The number that decides; conditions and failures can still hold a yes back.")
   public record Measure(
-      @Quantity(unit = Quantity.UNIT_BESIDE, low = -1e15, high = 1e15, meaning = "The number.")
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
+              meaning = "The number.")
           double value,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -1e15,
-              high = 1e15,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning = "Yes from here on.")
           double yesFrom,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -1e15,
-              high = 1e15,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning = "Marginal from here on.")
           double marginalFrom,
       @NotNull @Meaning("UCUM code; money is in the plan's currency.") @Size(max = 40)

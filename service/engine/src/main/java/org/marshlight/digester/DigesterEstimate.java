@@ -32,8 +32,8 @@ public record DigesterEstimate(
     @TwelveMonths
         @Quantity(
             unit = "kW.h",
-            low = -1e6,
-            high = 1e6,
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
             meaning = "Change of what liquor and lid hold; the sum of the flows.")
         List<Double> storedHeatChangeKWh,
     @Meaning("What enters.") Load load,
@@ -56,89 +56,106 @@ public record DigesterEstimate(
       @TwelveMonths
           @Quantity(
               unit = "Cel",
-              low = -60,
-              high = 120,
+              low = Quantity.ABSOLUTE_ZERO_C,
+              high = Quantity.UNBOUNDED,
               meaning = "Mean temperature of the liquor.")
           List<Double> liquorTemperatureC,
       @TwelveMonths
-          @Quantity(unit = "Cel", low = -60, high = 60, meaning = "Mean temperature of the air.")
+          @Quantity(
+              unit = "Cel",
+              low = Quantity.ABSOLUTE_ZERO_C,
+              high = Quantity.UNBOUNDED,
+              meaning = "Mean temperature of the air.")
           List<Double> ambientTemperatureC,
       @TwelveMonths
-          @Quantity(unit = "Cel", low = -60, high = 150, meaning = "Mean temperature of the lid.")
+          @Quantity(
+              unit = "Cel",
+              low = Quantity.ABSOLUTE_ZERO_C,
+              high = Quantity.UNBOUNDED,
+              meaning = "Mean temperature of the lid.")
           List<Double> lidTemperatureC,
       @TwelveMonths
           @Quantity(
               unit = "Cel",
-              low = -60,
-              high = 120,
+              low = Quantity.ABSOLUTE_ZERO_C,
+              high = Quantity.UNBOUNDED,
               meaning = "Mean temperature of the surface that meets the weather: glass, or soil.")
           List<Double> surfaceTemperatureC,
       @TwelveMonths
           @Quantity(
               unit = "kW.h",
               low = 0,
-              high = 1e7,
+              high = Quantity.UNBOUNDED,
               meaning = "Sun that falls on the glass, or on a bare lid; nought under earth.")
           List<Double> sunOnTopKWh,
       @TwelveMonths
           @Quantity(
               unit = "kW.h",
-              low = -1e6,
-              high = 1e6,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning = "Heat that passes from the lid down to the liquor.")
           List<Double> lidToLiquorKWh,
       @TwelveMonths
           @Quantity(
               unit = "m3",
               low = 0,
-              high = 1e6,
+              high = Quantity.UNBOUNDED,
               meaning = "Methane formed, dry at 0 Cel and 101.325 kPa.")
           List<Double> methaneProducedNm3,
       @TwelveMonths
           @Quantity(
               unit = "m3",
               low = 0,
-              high = 1e6,
+              high = Quantity.UNBOUNDED,
               meaning = "Methane that leaves dissolved in the outflow.")
           List<Double> methaneDissolvedNm3,
-      @TwelveMonths @Quantity(unit = "m3", low = 0, high = 1e6, meaning = "Methane that leaks.")
+      @TwelveMonths
+          @Quantity(
+              unit = "m3",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Methane that leaks.")
           List<Double> methaneLeakedNm3,
       @TwelveMonths
           @Quantity(
               unit = "m3",
               low = 0,
-              high = 1e6,
+              high = Quantity.UNBOUNDED,
               meaning = "Methane that reaches the store, after dissolved loss and leak.")
           List<Double> methaneNm3,
       @TwelveMonths
           @Quantity(
               unit = "m3",
               low = 0,
-              high = 1e7,
+              high = Quantity.UNBOUNDED,
               meaning = "Gas as a meter at the store would read it: wet, at its state.")
           List<Double> meteredGasM3,
       @TwelveMonths
           @Quantity(
               unit = "kW.h",
               low = 0,
-              high = 1e7,
+              high = Quantity.UNBOUNDED,
               meaning = "Net heating value of the methane that reaches the store.")
           List<Double> gasEnergyKWh,
       @TwelveMonths
-          @Quantity(unit = "kW.h", low = 0, high = 1e7, meaning = "Gas burned by all uses.")
+          @Quantity(
+              unit = "kW.h",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Gas burned by all uses.")
           List<Double> gasUsedKWh,
       @TwelveMonths
           @Quantity(
               unit = "kW.h",
               low = 0,
-              high = 1e7,
+              high = Quantity.UNBOUNDED,
               meaning = "Gas that the store could not hold: flared or vented.")
           List<Double> gasSurplusKWh,
       @TwelveMonths
           @Quantity(
               unit = "kW.h",
               low = 0,
-              high = 1e7,
+              high = Quantity.UNBOUNDED,
               meaning = "Gas that the uses asked for and did not get.")
           List<Double> gasShortfallKWh,
       @TwelveMonths
@@ -152,24 +169,40 @@ public record DigesterEstimate(
   /** Figures over the year. */
   @Meaning("Figures of the tank over the year.")
   public record Annual(
-      @Quantity(unit = "Cel", low = -60, high = 120, meaning = "Mean temperature of the liquor.")
+      @Quantity(
+              unit = "Cel",
+              low = Quantity.ABSOLUTE_ZERO_C,
+              high = Quantity.UNBOUNDED,
+              meaning = "Mean temperature of the liquor.")
           double meanLiquorTemperatureC,
-      @Quantity(unit = "Cel", low = -60, high = 120, meaning = "Lowest hourly liquor temperature.")
+      @Quantity(
+              unit = "Cel",
+              low = Quantity.ABSOLUTE_ZERO_C,
+              high = Quantity.UNBOUNDED,
+              meaning = "Lowest hourly liquor temperature.")
           double lowestLiquorTemperatureC,
-      @Quantity(unit = "Cel", low = -60, high = 120, meaning = "Highest hourly liquor temperature.")
+      @Quantity(
+              unit = "Cel",
+              low = Quantity.ABSOLUTE_ZERO_C,
+              high = Quantity.UNBOUNDED,
+              meaning = "Highest hourly liquor temperature.")
           double highestLiquorTemperatureC,
-      @Quantity(unit = "Cel", low = -60, high = 150, meaning = "Highest hourly lid temperature.")
+      @Quantity(
+              unit = "Cel",
+              low = Quantity.ABSOLUTE_ZERO_C,
+              high = Quantity.UNBOUNDED,
+              meaning = "Highest hourly lid temperature.")
           double highestLidTemperatureC,
       @Quantity(
               unit = "Cel",
-              low = -60,
-              high = 120,
+              low = Quantity.ABSOLUTE_ZERO_C,
+              high = Quantity.UNBOUNDED,
               meaning = "Lowest hourly temperature of the surface that meets the weather.")
           double lowestSurfaceTemperatureC,
       @Quantity(
               unit = "Cel",
-              low = -60,
-              high = 120,
+              low = Quantity.ABSOLUTE_ZERO_C,
+              high = Quantity.UNBOUNDED,
               meaning = "Highest hourly temperature of the surface that meets the weather.")
           double highestSurfaceTemperatureC,
       @Quantity(unit = "h", low = 0, high = 8760, meaning = "Hours in which the lid can scald.")
@@ -184,52 +217,60 @@ public record DigesterEstimate(
           Double utilisedSunFraction,
       @Quantity(
               unit = "Cel",
-              low = -60,
-              high = 400,
+              low = Quantity.ABSOLUTE_ZERO_C,
+              high = Quantity.UNBOUNDED,
               meaning = "Lid under full sun with the tank empty; null where there is no glass.")
           Double stagnationTemperatureC,
       @Quantity(
               unit = "W/K",
               low = 0,
-              high = 1e5,
+              high = Quantity.UNBOUNDED,
               meaning = "Steady loss to the ground for each kelvin above its surface.")
           double groundLossWK,
       @Quantity(
               unit = "W/K",
               low = 0,
-              high = 1e5,
+              high = Quantity.UNBOUNDED,
               meaning = "The same by ISO 13370, which falls short for small pits.")
           double standardGroundLossWK,
-      @Quantity(unit = "m3", low = 0, high = 1e7, meaning = "Methane formed.")
+      @Quantity(unit = "m3", low = 0, high = Quantity.UNBOUNDED, meaning = "Methane formed.")
           double methaneProducedNm3,
-      @Quantity(unit = "m3", low = 0, high = 1e7, meaning = "Methane that leaves dissolved.")
+      @Quantity(
+              unit = "m3",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Methane that leaves dissolved.")
           double methaneDissolvedNm3,
-      @Quantity(unit = "m3", low = 0, high = 1e7, meaning = "Methane that leaks.")
+      @Quantity(unit = "m3", low = 0, high = Quantity.UNBOUNDED, meaning = "Methane that leaks.")
           double methaneLeakedNm3,
       @Quantity(
               unit = "m3",
               low = 0,
-              high = 1e7,
+              high = Quantity.UNBOUNDED,
               meaning = "Methane that reaches the store, after dissolved loss and leak.")
           double methaneNm3,
       @Quantity(
               unit = "m3",
               low = 0,
-              high = 1e7,
+              high = Quantity.UNBOUNDED,
               meaning = "Methane if all COD fed were turned to it: 0.35 m3 for each kg.")
           double methaneCeilingNm3,
       @Quantity(
               unit = "kW.h",
               low = 0,
-              high = 1e8,
+              high = Quantity.UNBOUNDED,
               meaning = "Net heating value of the methane that reaches the store.")
           double gasEnergyKWh,
-      @Quantity(unit = "kW.h", low = 0, high = 1e8, meaning = "Gas burned by all uses.")
+      @Quantity(
+              unit = "kW.h",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Gas burned by all uses.")
           double gasUsedKWh,
       @Quantity(
               unit = "g/d",
               low = 0,
-              high = 1000,
+              high = Quantity.UNBOUNDED,
               meaning =
                   "Gas-phase methane before leak from people's own load, a person and day at home;"
                       + " null with no people.")
@@ -237,7 +278,7 @@ public record DigesterEstimate(
       @Quantity(
               unit = "g/d",
               low = 0,
-              high = 1e7,
+              high = Quantity.UNBOUNDED,
               meaning =
                   "Gas-phase methane before leak from everything fed, a person and day at home;"
                       + " null with no people.")
@@ -251,7 +292,7 @@ public record DigesterEstimate(
       @Quantity(
               unit = "h/d",
               low = 0,
-              high = 1e5,
+              high = Quantity.UNBOUNDED,
               meaning = "Hours a day that the gas would keep one cooking burner alight.")
           double burnerHoursPerDay,
       @Quantity(
@@ -263,67 +304,102 @@ public record DigesterEstimate(
       @Quantity(
               unit = "d",
               low = 0,
-              high = 1e6,
+              high = Quantity.UNBOUNDED,
               meaning = "Liquid volume over daily inflow; null with no inflow.")
           Double hydraulicRetentionDays,
       @Quantity(
               unit = "kg/(m3.d)",
               low = 0,
-              high = 1000,
+              high = Quantity.UNBOUNDED,
               meaning = "Organic solids fed for each m3 of liquid and day.")
           double organicLoadingKgM3Day) {}
 
   /** Heat flows by month. */
   @Meaning("Heat into liquor, lid and glazing by month, kWh, positive inwards.")
   public record HeatFlows(
-      @TwelveMonths @Quantity(unit = "kW.h", low = -1e6, high = 1e6, meaning = "Sun taken up.")
+      @TwelveMonths
+          @Quantity(
+              unit = "kW.h",
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
+              meaning = "Sun taken up.")
           List<Double> absorbedSun,
       @TwelveMonths
-          @Quantity(unit = "kW.h", low = -1e6, high = 1e6, meaning = "From the top to the air.")
+          @Quantity(
+              unit = "kW.h",
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
+              meaning = "From the top to the air.")
           List<Double> topToAir,
       @TwelveMonths
-          @Quantity(unit = "kW.h", low = -1e6, high = 1e6, meaning = "From the top to the sky.")
+          @Quantity(
+              unit = "kW.h",
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
+              meaning = "From the top to the sky.")
           List<Double> topToSky,
       @TwelveMonths
           @Quantity(
               unit = "kW.h",
-              low = -1e6,
-              high = 1e6,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning = "Through back and sides under the glass.")
           List<Double> enclosure,
       @TwelveMonths
-          @Quantity(unit = "kW.h", low = -1e6, high = 1e6, meaning = "Through soil over the lid.")
+          @Quantity(
+              unit = "kW.h",
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
+              meaning = "Through soil over the lid.")
           List<Double> coverSoil,
       @TwelveMonths
-          @Quantity(unit = "kW.h", low = -1e6, high = 1e6, meaning = "Through walls and floor.")
+          @Quantity(
+              unit = "kW.h",
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
+              meaning = "Through walls and floor.")
           List<Double> ground,
       @TwelveMonths
           @Quantity(
               unit = "kW.h",
-              low = -1e6,
-              high = 1e6,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning = "Brought by the inflow over what the outflow takes.")
           List<Double> inflow,
       @TwelveMonths
-          @Quantity(unit = "kW.h", low = 0, high = 1e6, meaning = "Given by burned surplus gas.")
+          @Quantity(
+              unit = "kW.h",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Given by burned surplus gas.")
           List<Double> burnedGas) {}
 
   /** What enters. */
   @Meaning("What enters the tank, mean day of the year.")
   public record Load(
-      @Quantity(unit = "L/d", low = 0, high = 1e6, meaning = "Water.") double waterLPerDay,
-      @Quantity(unit = "kg/d", low = 0, high = 1e5, meaning = "Dry mass.")
+      @Quantity(unit = "L/d", low = 0, high = Quantity.UNBOUNDED, meaning = "Water.")
+          double waterLPerDay,
+      @Quantity(unit = "kg/d", low = 0, high = Quantity.UNBOUNDED, meaning = "Dry mass.")
           double totalSolidsKgPerDay,
-      @Quantity(unit = "kg/d", low = 0, high = 1e5, meaning = "Organic dry mass.")
+      @Quantity(unit = "kg/d", low = 0, high = Quantity.UNBOUNDED, meaning = "Organic dry mass.")
           double volatileSolidsKgPerDay,
-      @Quantity(unit = "kg/d", low = 0, high = 1e5, meaning = "Chemical oxygen demand.")
+      @Quantity(
+              unit = "kg/d",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Chemical oxygen demand.")
           double codKgPerDay,
-      @Quantity(unit = "kg/d", low = 0, high = 1e5, meaning = "Five-day oxygen demand.")
+      @Quantity(
+              unit = "kg/d",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Five-day oxygen demand.")
           double bod5KgPerDay,
-      @Quantity(unit = "kg/d", low = 0, high = 1e5, meaning = "Nitrogen.") double nitrogenKgPerDay,
-      @Quantity(unit = "kg/d", low = 0, high = 1e5, meaning = "Phosphorus.")
+      @Quantity(unit = "kg/d", low = 0, high = Quantity.UNBOUNDED, meaning = "Nitrogen.")
+          double nitrogenKgPerDay,
+      @Quantity(unit = "kg/d", low = 0, high = Quantity.UNBOUNDED, meaning = "Phosphorus.")
           double phosphorusKgPerDay,
-      @Quantity(unit = "kg/d", low = 0, high = 1e5, meaning = "Potassium.")
+      @Quantity(unit = "kg/d", low = 0, high = Quantity.UNBOUNDED, meaning = "Potassium.")
           double potassiumKgPerDay,
       @Quantity(
               unit = "1",
@@ -344,25 +420,25 @@ public record DigesterEstimate(
       @Quantity(
               unit = "[ppm]",
               low = 0,
-              high = 1e6,
+              high = Quantity.UNBOUNDED,
               meaning = "Hydrogen sulphide by volume; null where there is no gas.")
           Double hydrogenSulphidePpm,
       @Quantity(
               unit = "[ppm]",
               low = 0,
-              high = 1e6,
+              high = Quantity.UNBOUNDED,
               meaning = "Hydrogen sulphide at the low end of its coefficients.")
           Double hydrogenSulphideLowPpm,
       @Quantity(
               unit = "[ppm]",
               low = 0,
-              high = 1e6,
+              high = Quantity.UNBOUNDED,
               meaning = "Hydrogen sulphide at the high end of its coefficients.")
           Double hydrogenSulphideHighPpm,
       @Quantity(
               unit = "m3",
               low = 0,
-              high = 1e4,
+              high = Quantity.UNBOUNDED,
               meaning = "Methane that a full store holds in the mean month.")
           double storeHoldsNm3,
       @Meaning("What becomes of gas that the store cannot hold.") GasSurplus surplus,
@@ -372,8 +448,10 @@ public record DigesterEstimate(
   @Meaning("One use of the gas over the year.")
   public record Use(
       @Meaning("What it is.") GasPurpose use,
-      @Quantity(unit = "kW.h", low = 0, high = 1e7, meaning = "Gas asked for.") double demandKWh,
-      @Quantity(unit = "kW.h", low = 0, high = 1e7, meaning = "Gas burned.") double usedKWh,
+      @Quantity(unit = "kW.h", low = 0, high = Quantity.UNBOUNDED, meaning = "Gas asked for.")
+          double demandKWh,
+      @Quantity(unit = "kW.h", low = 0, high = Quantity.UNBOUNDED, meaning = "Gas burned.")
+          double usedKWh,
       @TwelveMonths
           @Quantity(unit = "1", low = 0, high = 1, meaning = "Share met; null without demand.")
           List<Double> metFraction) {}
@@ -381,30 +459,65 @@ public record DigesterEstimate(
   /** What leaves for the beds. */
   @Meaning("What leaves for the beds, by month; concentrations are null without outflow.")
   public record Effluent(
-      @TwelveMonths @Quantity(unit = "m3", low = 0, high = 1e6, meaning = "Outflow in the month.")
+      @TwelveMonths
+          @Quantity(
+              unit = "m3",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Outflow in the month.")
           List<Double> volumeM3,
-      @TwelveMonths @Quantity(unit = "Cel", low = -60, high = 120, meaning = "Temperature.")
+      @TwelveMonths
+          @Quantity(
+              unit = "Cel",
+              low = Quantity.ABSOLUTE_ZERO_C,
+              high = Quantity.UNBOUNDED,
+              meaning = "Temperature.")
           List<Double> temperatureC,
       @TwelveMonths
-          @Quantity(unit = "mg/L", low = 0, high = 1e6, meaning = "Five-day oxygen demand.")
+          @Quantity(
+              unit = "mg/L",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Five-day oxygen demand.")
           List<Double> bod5MgL,
       @TwelveMonths
-          @Quantity(unit = "mg/L", low = 0, high = 1e6, meaning = "Chemical oxygen demand.")
+          @Quantity(
+              unit = "mg/L",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Chemical oxygen demand.")
           List<Double> codMgL,
-      @TwelveMonths @Quantity(unit = "mg/L", low = 0, high = 1e6, meaning = "Suspended solids.")
+      @TwelveMonths
+          @Quantity(
+              unit = "mg/L",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Suspended solids.")
           List<Double> suspendedSolidsMgL,
-      @TwelveMonths @Quantity(unit = "mg/L", low = 0, high = 1e5, meaning = "Total nitrogen.")
+      @TwelveMonths
+          @Quantity(unit = "mg/L", low = 0, high = Quantity.UNBOUNDED, meaning = "Total nitrogen.")
           List<Double> totalNitrogenMgL,
-      @TwelveMonths @Quantity(unit = "mg/L", low = 0, high = 1e5, meaning = "Ammonium nitrogen.")
+      @TwelveMonths
+          @Quantity(
+              unit = "mg/L",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Ammonium nitrogen.")
           List<Double> ammoniumNitrogenMgL,
-      @TwelveMonths @Quantity(unit = "mg/L", low = 0, high = 1e5, meaning = "Total phosphorus.")
+      @TwelveMonths
+          @Quantity(
+              unit = "mg/L",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Total phosphorus.")
           List<Double> totalPhosphorusMgL,
-      @TwelveMonths @Quantity(unit = "mg/L", low = 0, high = 1e5, meaning = "Potassium.")
+      @TwelveMonths
+          @Quantity(unit = "mg/L", low = 0, high = Quantity.UNBOUNDED, meaning = "Potassium.")
           List<Double> potassiumMgL,
       @Quantity(
               unit = "{CFU}/dL",
               low = 0,
-              high = 1e11,
+              high = Quantity.UNBOUNDED,
               meaning = "Faecal coliforms in 100 mL, taken for every month.")
           double faecalColiformsPer100ML) {}
 
@@ -418,7 +531,7 @@ public record DigesterEstimate(
       @Quantity(
               unit = "1",
               low = 0,
-              high = 10,
+              high = Quantity.UNBOUNDED,
               meaning = "Greatest sludge volume over liquid volume.")
           double greatestFillFraction,
       @Quantity(
@@ -427,20 +540,40 @@ public record DigesterEstimate(
               high = 365,
               meaning = "Days a year on which sludge fills all it may and solids leave instead.")
           double overfullDaysPerYear,
-      @Quantity(unit = "kg/a", low = 0, high = 1e6, meaning = "Dry solids pumped, mean year.")
+      @Quantity(
+              unit = "kg/a",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Dry solids pumped, mean year.")
           double pumpedDryKgPerYear,
-      @Quantity(unit = "m3/a", low = 0, high = 1e5, meaning = "Volume pumped, mean year.")
+      @Quantity(
+              unit = "m3/a",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Volume pumped, mean year.")
           double pumpedM3PerYear,
-      @Quantity(unit = "kg/a", low = 0, high = 1e5, meaning = "Nitrogen pumped, mean year.")
+      @Quantity(
+              unit = "kg/a",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Nitrogen pumped, mean year.")
           double pumpedNitrogenKgPerYear,
-      @Quantity(unit = "kg/a", low = 0, high = 1e5, meaning = "Phosphorus pumped, mean year.")
+      @Quantity(
+              unit = "kg/a",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Phosphorus pumped, mean year.")
           double pumpedPhosphorusKgPerYear,
-      @Quantity(unit = "kg/a", low = 0, high = 1e5, meaning = "Potassium pumped, mean year.")
+      @Quantity(
+              unit = "kg/a",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Potassium pumped, mean year.")
           double pumpedPotassiumKgPerYear,
       @Quantity(
               unit = "m3",
               low = 0,
-              high = 1e4,
+              high = Quantity.UNBOUNDED,
               meaning =
                   "Sludge and scum that measured tanks gathered in such an interval from as many"
                       + " people; null without people.")
@@ -448,7 +581,7 @@ public record DigesterEstimate(
       @Quantity(
               unit = "m3",
               low = 0,
-              high = 1e4,
+              high = Quantity.UNBOUNDED,
               meaning = "Liquid volume that a public rule of sizing asks for; null without people.")
           Double volumeByRuleM3) {}
 
@@ -458,14 +591,14 @@ public record DigesterEstimate(
       @Meaning("Stable name of the check.") @Size(max = 60) String code,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -1e9,
-              high = 1e9,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning = "Worst value of the year; null where there is nothing to check.")
           Double value,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -1e9,
-              high = 1e9,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning = "Limit it is held against.")
           double limit,
       @Meaning("UCUM code of value and limit.") @Size(max = 40) String unit,
@@ -477,7 +610,7 @@ public record DigesterEstimate(
   @Meaning("One year between two desludgings.")
   public record CycleYear(
       @Quantity(unit = "1", low = 1, high = 20, meaning = "Year after desludging.") int year,
-      @Quantity(unit = "m3", low = 0, high = 1e7, meaning = "Methane formed.")
+      @Quantity(unit = "m3", low = 0, high = Quantity.UNBOUNDED, meaning = "Methane formed.")
           double methaneProducedNm3,
       @Quantity(unit = "m3", low = 0, high = 500, meaning = "Sludge at the year's end.")
           double sludgeM3) {}
@@ -489,7 +622,7 @@ public record DigesterEstimate(
       @Quantity(
               unit = "m3",
               low = 0,
-              high = 1e8,
+              high = Quantity.UNBOUNDED,
               meaning = "Methane in the year; null where the method does not hold.")
           Double methaneNm3,
       @Meaning("What the method is and where it holds.") @Size(max = 500) String text,
@@ -503,35 +636,43 @@ public record DigesterEstimate(
       @Size(min = 36, max = 36)
           @Quantity(
               unit = "Cel",
-              low = -60,
-              high = 120,
+              low = Quantity.ABSOLUTE_ZERO_C,
+              high = Quantity.UNBOUNDED,
               meaning = "Mean temperature of the liquor in each month from filling on.")
           List<Double> liquorTemperatureC,
       @Size(min = 36, max = 36)
           @Quantity(
               unit = "m3",
               low = 0,
-              high = 1e6,
+              high = Quantity.UNBOUNDED,
               meaning = "Methane formed in each month from filling on.")
           List<Double> methaneProducedNm3) {}
 
   /** Warming of the tank with surplus gas. */
   @Meaning("Warming of the tank with surplus gas, against leaving it and against insulation.")
   public record TankHeating(
-      @Quantity(unit = "kW.h", low = 0, high = 1e7, meaning = "Surplus gas burned for it a year.")
+      @Quantity(
+              unit = "kW.h",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Surplus gas burned for it a year.")
           double gasBurnedKWh,
-      @Quantity(unit = "kW.h", low = 0, high = 1e7, meaning = "Heat that reached the liquor.")
+      @Quantity(
+              unit = "kW.h",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Heat that reached the liquor.")
           double heatKWh,
       @Quantity(
               unit = "K",
-              low = -10,
-              high = 60,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning = "Mean liquor temperature over that with the surplus left.")
           double warmerK,
       @Quantity(
               unit = "m3",
-              low = -1e6,
-              high = 1e7,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning = "Methane at the store over that with the surplus left.")
           double methaneGainNm3,
       @Quantity(
@@ -542,14 +683,14 @@ public record DigesterEstimate(
           double insulationM2KW,
       @Quantity(
               unit = "K",
-              low = -10,
-              high = 60,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning = "Mean liquor temperature with that insulation instead, over without.")
           double insulationWarmerK,
       @Quantity(
               unit = "m3",
-              low = -1e6,
-              high = 1e7,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning = "Methane at the store with that insulation instead, over without.")
           double insulationMethaneGainNm3) {}
 }

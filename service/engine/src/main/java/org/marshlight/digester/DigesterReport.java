@@ -72,7 +72,8 @@ final class DigesterReport {
         DigesterModel.methaneNm3(
             months(m -> matter.methaneCodPeople[m] + matter.methaneCodOther[m]));
     double[] dissolved = DigesterModel.methaneNm3(matter.dissolvedMethaneCod);
-    double[] leaked = months(m -> (produced[m] - dissolved[m]) * coefficients.leakShare());
+    double[] gasPhase = DigesterModel.methaneNm3(matter.gasMethaneCod);
+    double[] leaked = months(m -> gasPhase[m] * coefficients.leakShare());
     double[] arriving = gas.store().arrivingNm3;
     return new DigesterEstimate.Monthly(
         Months.list(warmth.monthlyLiquorC),
@@ -107,7 +108,7 @@ final class DigesterReport {
     double people = Months.sum(matter.methaneCodPeople);
     double produced = people + Months.sum(matter.methaneCodOther);
     double dissolved = Months.sum(matter.dissolvedMethaneCod);
-    double gasPhase = produced - dissolved;
+    double gasPhase = Months.sum(matter.gasMethaneCod);
     double leak = set.bind(DigestionCoefficients.class).leakShare();
     double arrivingNm3 = Months.sum(gas.store().arrivingNm3);
     double arrivingKWh = MethaneKinetics.methaneEnergyKWh(arrivingNm3);

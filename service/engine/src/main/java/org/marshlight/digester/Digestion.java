@@ -292,6 +292,7 @@ final class Digestion {
     result.methaneCodPeople[month] += today.people;
     result.methaneCodOther[month] += today.other;
     result.dissolvedMethaneCod[month] += dissolvedMethane;
+    result.gasMethaneCod[month] += gasMethane;
     result.gasCarbonDioxideCarbon[month] += gasCarbon;
     result.sulphideGasCod[month] += gasSulphide;
     return gasMethane;
@@ -503,6 +504,7 @@ final class Digestion {
       result.methaneCodPeople,
       result.methaneCodOther,
       result.dissolvedMethaneCod,
+      result.gasMethaneCod,
       result.gasCarbonDioxideCarbon,
       result.sulphideGasCod,
       result.effluentWater,

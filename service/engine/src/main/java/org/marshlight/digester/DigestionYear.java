@@ -16,6 +16,10 @@ final class DigestionYear {
 
   final double[] methaneCodOther = new double[Months.COUNT];
   final double[] dissolvedMethaneCod = new double[Months.COUNT];
+
+  /** COD of methane that leaves the tank liquid as gas, before leaks. */
+  final double[] gasMethaneCod = new double[Months.COUNT];
+
   final double[] gasCarbonDioxideCarbon = new double[Months.COUNT];
   final double[] sulphideGasCod = new double[Months.COUNT];
 

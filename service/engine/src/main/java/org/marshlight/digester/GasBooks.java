@@ -117,11 +117,7 @@ record GasBooks(
 
   /** All gas that leaves the liquor in a year. */
   private static Matter gas(DigestionYear matter) {
-    double methaneCod =
-        Months.sum(matter.methaneCodPeople)
-            + Months.sum(matter.methaneCodOther)
-            - Months.sum(matter.dissolvedMethaneCod);
-    return Matter.methane(methaneCod)
+    return Matter.methane(Months.sum(matter.gasMethaneCod))
         .plus(Matter.carbonDioxide(Months.sum(matter.gasCarbonDioxideCarbon)))
         .plus(Matter.oxidised(Months.sum(matter.sulphideGasCod)))
         .plus(Matter.water(matter.vapourWater));

@@ -26,34 +26,38 @@ import org.marshlight.contract.Quantity;
 public record AppraisalEstimate(
     @Quantity(
             unit = "1",
-            low = -1e10,
-            high = 1e10,
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
             meaning = "To be paid at the start, credits and sunk costs taken off.")
         double investment,
     @Quantity(
             unit = "1",
-            low = -1e12,
-            high = 1e12,
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
             meaning = "What energy saves a year, at today's prices.")
         double yearlyEnergySaving,
-    @Quantity(unit = "1", low = -1e12, high = 1e12, meaning = "What else it saves or earns a year.")
+    @Quantity(
+            unit = "1",
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
+            meaning = "What else it saves or earns a year.")
         double yearlyOtherSaving,
     @Quantity(
             unit = "1",
-            low = -1e12,
-            high = 1e12,
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
             meaning = "Upkeep, bought energy and valued work a year.")
         double yearlyCost,
     @Quantity(
             unit = "1",
-            low = -1e15,
-            high = 1e15,
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
             meaning = "Worth today of all that, if the plant works through its life.")
         double netPresentValue,
     @Quantity(
             unit = "1",
-            low = -1e15,
-            high = 1e15,
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
             meaning =
                 "Worth today of all that, each year weighed with the probability that the plant"
                     + " still works.")
@@ -78,8 +82,8 @@ public record AppraisalEstimate(
     @Meaning("Whether it is not paid back within its life.") boolean neverPays,
     @Quantity(
             unit = "1/(kW.h)",
-            low = -1e12,
-            high = 1e12,
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
             meaning =
                 "Cost of a kWh of useful energy, money and energy discounted alike and weighed with"
                     + " the probability that the plant still works; null without useful energy.")
@@ -110,7 +114,11 @@ public record AppraisalEstimate(
       @Quantity(unit = "1", low = 0, high = 2, meaning = "Fuel price over that of the plan.")
           double priceFactor,
       @Quantity(unit = "a", low = 0, high = 200, meaning = "Life.") double lifeYears,
-      @Quantity(unit = "1", low = -1e15, high = 1e15, meaning = "Expected net present value.")
+      @Quantity(
+              unit = "1",
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
+              meaning = "Expected net present value.")
           double expectedNetPresentValue) {}
 
   /** Least expected net present value of all corners and the middle. */

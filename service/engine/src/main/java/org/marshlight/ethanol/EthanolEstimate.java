@@ -40,23 +40,27 @@ public record EthanolEstimate(
       @Quantity(
               unit = "L",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Pure ethanol in the product, as volume at 20 Cel.")
           double ethanolL,
-      @Quantity(unit = "kW.h", low = 0, high = 1e10, meaning = "Heat delivered to mash and still.")
+      @Quantity(
+              unit = "kW.h",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Heat delivered to mash and still.")
           double processHeatKWh,
       @Quantity(
               unit = "kW.h",
               low = 0,
-              high = 1e10,
+              high = Quantity.UNBOUNDED,
               meaning =
                   "Net heating value of the product as made, its water included; nought where the"
                       + " water takes more than the alcohol gives.")
           double fuelEnergyKWh,
       @Quantity(
               unit = "kW.h",
-              low = -1e11,
-              high = 1e10,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning =
                   "Fuel energy, less the primary energy spent on making it: process heat over the"
                       + " efficiency of its source, and electricity, each at its primary energy"
@@ -84,28 +88,50 @@ public record EthanolEstimate(
    */
   @Meaning("Mash and beer.")
   public record MashFigures(
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Storage organs mashed, as lifted.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Storage organs mashed, as lifted.")
           double organsFreshKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Dry mass of the organs mashed.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Dry mass of the organs mashed.")
           double organsDryKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Starch in the organs mashed.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Starch in the organs mashed.")
           double starchKg,
       @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Free sugar in the organs mashed, as hexose.")
           double sugarKg,
-      @Quantity(unit = "kg", low = 0, high = 1e10, meaning = "Water added to the mash.")
-          double addedWaterKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Malt bought.") double maltKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Enzyme preparations bought.")
-          double enzymesKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Dry yeast bought.") double yeastKg,
       @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
+              meaning = "Water added to the mash.")
+          double addedWaterKg,
+      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Malt bought.")
+          double maltKg,
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Enzyme preparations bought.")
+          double enzymesKg,
+      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Dry yeast bought.")
+          double yeastKg,
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
               meaning = "Sugar that comes into the liquid, as glucose.")
           double glucoseKg,
       @Quantity(
@@ -114,12 +140,12 @@ public record EthanolEstimate(
               high = 1,
               meaning = "Share of that sugar that the bought malt brings; null without sugar.")
           Double fromMaltFraction,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Ethanol of the beer.")
+      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Ethanol of the beer.")
           double ethanolKg,
       @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Carbon dioxide set free; heavy, and deadly in closed rooms.")
           double carbonDioxideKg,
       @Quantity(
@@ -165,7 +191,11 @@ public record EthanolEstimate(
               high = 105,
               meaning = "Boiling point of the beer under it; null without alcohol.")
           Double beerBoilsAtC,
-      @Quantity(unit = "L", low = 0, high = 1e9, meaning = "Product as made, at 20 Cel.")
+      @Quantity(
+              unit = "L",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Product as made, at 20 Cel.")
           double productL,
       @Quantity(
               unit = "%{vol}",
@@ -182,7 +212,7 @@ public record EthanolEstimate(
       @Quantity(
               unit = "L",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Pure ethanol lost to the air as vapour.")
           double lostVapourL,
       @Quantity(
@@ -239,39 +269,47 @@ public record EthanolEstimate(
    */
   @Meaning("Where the heat goes and where it comes from.")
   public record HeatFigures(
-      @Quantity(unit = "kW.h", low = 0, high = 1e10, meaning = "Heat that cooks the mash.")
+      @Quantity(
+              unit = "kW.h",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Heat that cooks the mash.")
           double mashKWh,
       @Quantity(
               unit = "kW.h",
               low = 0,
-              high = 1e10,
+              high = Quantity.UNBOUNDED,
               meaning = "Part of the mash's heat that warms the next mash.")
           double mashReusedKWh,
       @Quantity(
               unit = "kW.h",
               low = 0,
-              high = 1e10,
+              high = Quantity.UNBOUNDED,
               meaning = "Heat that brings the beer to the boil.")
           double feedKWh,
       @Quantity(
               unit = "kW.h",
               low = 0,
-              high = 1e10,
+              high = Quantity.UNBOUNDED,
               meaning = "Part of the feed's heat that the stillage gives back.")
           double recoveredKWh,
       @Quantity(
               unit = "kW.h",
               low = 0,
-              high = 1e10,
+              high = Quantity.UNBOUNDED,
               meaning = "Heat of the vapour that rises in the still, reflux included.")
           double boilUpKWh,
       @Quantity(
               unit = "kW.h",
               low = 0,
-              high = 1e10,
+              high = Quantity.UNBOUNDED,
               meaning = "Part of the boil-up that goes into reflux.")
           double refluxKWh,
-      @Quantity(unit = "kW.h", low = 0, high = 1e10, meaning = "Heat lost from the vessels.")
+      @Quantity(
+              unit = "kW.h",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Heat lost from the vessels.")
           double vesselLossKWh,
       @Meaning("Id of the fuel that gives the heat.") @Size(max = 60) String source,
       @Quantity(
@@ -283,43 +321,43 @@ public record EthanolEstimate(
       @Quantity(
               unit = "kW.h",
               low = 0,
-              high = 1e11,
+              high = Quantity.UNBOUNDED,
               meaning = "Net heating value of the fuel burnt under mash and still.")
           double sourceEnergyKWh,
       @Quantity(
               unit = "kW.h",
               low = 0,
-              high = 1e11,
+              high = Quantity.UNBOUNDED,
               meaning = "Part of the source's energy that is cut or bought.")
           double cutOrBoughtKWh,
       @Quantity(
               unit = "kW.h",
               low = 0,
-              high = 1e11,
+              high = Quantity.UNBOUNDED,
               meaning = "Part of the source's energy that is the plan's own gas or the sun.")
           double ownGasOrSunKWh,
       @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e10,
+              high = Quantity.UNBOUNDED,
               meaning = "Mass of the fuel burnt; null where it has none.")
           Double sourceKg,
       @Quantity(
               unit = "L",
               low = 0,
-              high = 1e10,
+              high = Quantity.UNBOUNDED,
               meaning = "Volume of the fuel burnt; null where it is not liquid.")
           Double sourceL,
       @Quantity(
               unit = "kW.h",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Electricity bought for chopping and pumping.")
           double electricityKWh,
       @Quantity(
               unit = "kW.h",
               low = 0,
-              high = 1e12,
+              high = Quantity.UNBOUNDED,
               meaning =
                   "Primary energy spent: fuel at its net heating value, the plan's own gas too;"
                       + " electricity with what making it takes; the sun not at all.")
@@ -327,13 +365,13 @@ public record EthanolEstimate(
       @Quantity(
               unit = "MJ/L",
               low = 0,
-              high = 1e6,
+              high = Quantity.UNBOUNDED,
               meaning = "Process heat for each litre of pure ethanol; null without alcohol.")
           Double heatPerLitreMJL,
       @Quantity(
               unit = "1",
               low = 0,
-              high = 1e6,
+              high = Quantity.UNBOUNDED,
               meaning = "Fuel energy over the primary energy spent; null where nothing is spent.")
           Double energyRatio) {}
 
@@ -356,19 +394,19 @@ public record EthanolEstimate(
       @Quantity(
               unit = "1",
               low = 0,
-              high = 1e6,
+              high = Quantity.UNBOUNDED,
               meaning = "Reflux ratio below which no number of plates is enough.")
           double leastRefluxRatio,
       @Quantity(
               unit = "1",
               low = 0,
-              high = 1e4,
+              high = Quantity.UNBOUNDED,
               meaning = "Theoretical plates at total reflux, reboiler not counted.")
           double leastPlates,
       @Quantity(
               unit = "1",
               low = 0,
-              high = 1e4,
+              high = Quantity.UNBOUNDED,
               meaning =
                   "Theoretical plates at the plan's reflux ratio, reboiler not counted; null where"
                       + " that ratio is too low.")
@@ -389,9 +427,9 @@ public record EthanolEstimate(
    */
   @Meaning("What the still leaves; it holds all minerals of the harvest that was mashed.")
   public record StillageFigures(
-      @Quantity(unit = "kg", low = 0, high = 1e10, meaning = "Mass of the stillage.")
+      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Mass of the stillage.")
           double freshKg,
-      @Quantity(unit = "L", low = 0, high = 1e10, meaning = "Volume of the stillage.")
+      @Quantity(unit = "L", low = 0, high = Quantity.UNBOUNDED, meaning = "Volume of the stillage.")
           double volumeL,
       @Quantity(
               unit = "1",
@@ -399,15 +437,24 @@ public record EthanolEstimate(
               high = 1,
               meaning = "Dry share of its mass, alcohol counted as dry; null if there is none.")
           Double totalSolidsFraction,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Chemical oxygen demand.") double codKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Nitrogen.") double nitrogenKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Phosphorus.") double phosphorusKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Potassium.") double potassiumKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Alcohol left in it.") double ethanolKg,
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Chemical oxygen demand.")
+          double codKg,
+      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Nitrogen.")
+          double nitrogenKg,
+      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Phosphorus.")
+          double phosphorusKg,
+      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Potassium.")
+          double potassiumKg,
+      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Alcohol left in it.")
+          double ethanolKg,
       @Quantity(
               unit = "1",
               low = 0,
-              high = 1e6,
+              high = Quantity.UNBOUNDED,
               meaning = "Its volume over that of the pure ethanol made; null without alcohol.")
           Double perLitreOfEthanol) {}
 
@@ -426,23 +473,39 @@ public record EthanolEstimate(
       @Quantity(
               unit = "m3",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning =
                   "Methane at 0 Cel and 101.325 kPa if the organs went to the tank and time and"
                       + " warmth sufficed.")
           double methaneNm3,
-      @Quantity(unit = "kW.h", low = 0, high = 1e10, meaning = "Net heating value of that methane.")
+      @Quantity(
+              unit = "kW.h",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Net heating value of that methane.")
           double methaneEnergyKWh,
       @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Dry compost if the organs went to the heap.")
           double compostDryKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Nitrogen of that compost.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Nitrogen of that compost.")
           double compostNitrogenKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Phosphorus of that compost.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Phosphorus of that compost.")
           double compostPhosphorusKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Potassium of that compost.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Potassium of that compost.")
           double compostPotassiumKg) {}
 }

@@ -46,14 +46,14 @@ public record FormulaEntry(
       @NotNull @Meaning("UCUM code.") @Size(max = 40) String unit,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -1e15,
-              high = 1e15,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning = "Least value for which the formula is defined.")
           double low,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -1e15,
-              high = 1e15,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning = "Greatest value for which the formula is defined.")
           double high) {}
 }

@@ -22,7 +22,11 @@ import org.marshlight.contract.Quantity;
 public record Step(
     @NotNull @Meaning("Id of the formula.") @Size(max = 100) String formula,
     @Meaning("What went in, by name of the parameter.") Map<String, Double> inputs,
-    @Quantity(unit = Quantity.UNIT_BESIDE, low = -1e15, high = 1e15, meaning = "What came out.")
+    @Quantity(
+            unit = Quantity.UNIT_BESIDE,
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
+            meaning = "What came out.")
         double value,
     @NotNull @Meaning("UCUM code of the value.") @Size(max = 40) String unit,
     @NotNull @Meaning("Id of the formula's source.") @Size(max = 100) String source) {

@@ -21,37 +21,72 @@ import org.marshlight.contract.Quantity;
  */
 @Meaning("An amount of matter, by what is conserved in it.")
 public record Matter(
-    @Quantity(unit = "kg", low = -1e12, high = 1e12, meaning = "Liquid water.") double waterKg,
-    @Quantity(unit = "kg", low = -1e12, high = 1e12, meaning = "Dry organic mass.")
+    @Quantity(
+            unit = "kg",
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
+            meaning = "Liquid water.")
+        double waterKg,
+    @Quantity(
+            unit = "kg",
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
+            meaning = "Dry organic mass.")
         double volatileSolidsKg,
-    @Quantity(unit = "kg", low = -1e12, high = 1e12, meaning = "Dry mineral mass.")
+    @Quantity(
+            unit = "kg",
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
+            meaning = "Dry mineral mass.")
         double fixedSolidsKg,
-    @Quantity(unit = "kg", low = -1e12, high = 1e12, meaning = "Chemical oxygen demand.")
+    @Quantity(
+            unit = "kg",
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
+            meaning = "Chemical oxygen demand.")
         double codKg,
     @Quantity(
             unit = "kg",
-            low = -1e12,
-            high = 1e12,
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
             meaning = "Carbon in organic matter and methane.")
         double organicCarbonKg,
     @Quantity(
             unit = "kg",
-            low = -1e12,
-            high = 1e12,
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
             meaning = "Carbon in carbon dioxide and bicarbonate.")
         double inorganicCarbonKg,
-    @Quantity(unit = "kg", low = -1e12, high = 1e12, meaning = "Nitrogen in organic matter.")
+    @Quantity(
+            unit = "kg",
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
+            meaning = "Nitrogen in organic matter.")
         double organicNitrogenKg,
-    @Quantity(unit = "kg", low = -1e12, high = 1e12, meaning = "Nitrogen in ammonium and ammonia.")
+    @Quantity(
+            unit = "kg",
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
+            meaning = "Nitrogen in ammonium and ammonia.")
         double ammoniumNitrogenKg,
     @Quantity(
             unit = "kg",
-            low = -1e12,
-            high = 1e12,
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
             meaning = "Nitrogen in nitrate, nitrite and nitrogen gas.")
         double nitrateNitrogenKg,
-    @Quantity(unit = "kg", low = -1e12, high = 1e12, meaning = "Phosphorus.") double phosphorusKg,
-    @Quantity(unit = "kg", low = -1e12, high = 1e12, meaning = "Potassium.") double potassiumKg) {
+    @Quantity(
+            unit = "kg",
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
+            meaning = "Phosphorus.")
+        double phosphorusKg,
+    @Quantity(
+            unit = "kg",
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
+            meaning = "Potassium.")
+        double potassiumKg) {
 
   /** No matter at all. */
   public static final Matter NONE = new Matter(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);

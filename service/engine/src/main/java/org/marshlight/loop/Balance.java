@@ -21,20 +21,28 @@ public record Balance(
     @NotNull @Meaning("What is balanced.") @Size(max = 40) String quantity,
     @NotNull @Meaning("Border of the balance.") @Size(max = 40) String scope,
     @NotNull @Meaning("UCUM code.") @Size(max = 20) String unit,
-    @Quantity(unit = Quantity.UNIT_BESIDE, low = 0, high = 1e12, meaning = "What came in.")
+    @Quantity(
+            unit = Quantity.UNIT_BESIDE,
+            low = 0,
+            high = Quantity.UNBOUNDED,
+            meaning = "What came in.")
         double in,
-    @Quantity(unit = Quantity.UNIT_BESIDE, low = 0, high = 1e12, meaning = "What went out.")
+    @Quantity(
+            unit = Quantity.UNIT_BESIDE,
+            low = 0,
+            high = Quantity.UNBOUNDED,
+            meaning = "What went out.")
         double out,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -1e12,
-            high = 1e12,
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
             meaning = "What is held more at the year's end.")
         double stored,
     @Quantity(
             unit = "1",
             low = 0,
-            high = 1e12,
+            high = Quantity.UNBOUNDED,
             meaning = "|in - out - stored| / max(in, out, 1e-12).")
         double relativeResidual) {
 

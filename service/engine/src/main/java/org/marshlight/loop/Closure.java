@@ -19,7 +19,7 @@ public record Closure(
     @Quantity(
             unit = "1",
             low = 0,
-            high = 1e6,
+            high = Quantity.UNBOUNDED,
             meaning =
                 "What returns to land over what people, feeds and purchases bring; null if they"
                     + " bring none.")

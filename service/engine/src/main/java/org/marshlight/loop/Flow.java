@@ -21,7 +21,11 @@ public record Flow(
     @NotNull @Meaning("What flows.") @Size(max = 40) String quantity,
     @NotNull @Meaning("Where it comes from.") @Size(max = 60) String from,
     @NotNull @Meaning("Where it goes.") @Size(max = 60) String to,
-    @Quantity(unit = Quantity.UNIT_BESIDE, low = -1e12, high = 1e12, meaning = "Amount in a year.")
+    @Quantity(
+            unit = Quantity.UNIT_BESIDE,
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
+            meaning = "Amount in a year.")
         double perYear,
     @NotNull @Meaning("UCUM code.") @Size(max = 20) String unit,
     @Meaning(

@@ -27,7 +27,7 @@ public record CalibrationStudy(
     @Quantity(
             unit = "1",
             low = 0,
-            high = 1e12,
+            high = Quantity.UNBOUNDED,
             meaning =
                 "Squared deviations over their number less that of the coefficients: about one if"
                     + " readings and model agree within the readings' uncertainties.")
@@ -73,21 +73,29 @@ public record CalibrationStudy(
       @Meaning("Id of the coefficient.") @Size(max = 200) String id,
       @Meaning("UCUM code.") @Size(max = 40) String unit,
       @Meaning("What it is.") @Size(max = 2000) String meaning,
-      @Quantity(unit = Quantity.UNIT_BESIDE, low = -1e15, high = 1e15, meaning = "Fitted value.")
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
+              meaning = "Fitted value.")
           double value,
-      @Quantity(unit = Quantity.UNIT_BESIDE, low = -1e15, high = 1e15, meaning = "Value before.")
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
+              meaning = "Value before.")
           double before,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -1e15,
-              high = 1e15,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning =
                   "Lower end of its interval of 95 percent, cut at what it may be; null if it is not told.")
           Double low,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -1e15,
-              high = 1e15,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning =
                   "Upper end of its interval of 95 percent, cut at what it may be; null if it is not told.")
           Double high,
@@ -119,37 +127,41 @@ public record CalibrationStudy(
       @Meaning("What was read.") ReadingKind kind,
       @Quantity(unit = "1", low = 1, high = 12, meaning = "The month, 1 = January.") int month,
       @Meaning("UCUM code.") @Size(max = 40) String unit,
-      @Quantity(unit = Quantity.UNIT_BESIDE, low = -1e6, high = 1e6, meaning = "What was read.")
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
+              meaning = "What was read.")
           double measured,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
               low = 0,
-              high = 1e6,
+              high = Quantity.UNBOUNDED,
               meaning = "Standard uncertainty of it.")
           double uncertainty,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -1e6,
-              high = 1e7,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning = "What the model gives, with fitted coefficients if there are any.")
           double modelled,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -1e7,
-              high = 1e7,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning = "Measured less modelled.")
           double residual,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -1e6,
-              high = 1e7,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning =
                   "Fifth percentile of what was to be expected, the model's own error included.")
           double p5,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -1e6,
-              high = 1e7,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning = "Ninety-fifth percentile.")
           double p95,
       @Meaning("Where the reading lies; outside only if by more than its own uncertainty explains.")

@@ -32,55 +32,76 @@ import org.marshlight.statistics.Sample;
 @Meaning("How a figure spreads over draws.")
 public record DrawnSpread(
     @Meaning("UCUM code.") @Size(max = 40) String unit,
-    @Quantity(unit = Quantity.UNIT_BESIDE, low = -1e15, high = 1e15, meaning = "Mean.") double mean,
-    @Quantity(unit = Quantity.UNIT_BESIDE, low = 0, high = 1e15, meaning = "Standard deviation.")
+    @Quantity(
+            unit = Quantity.UNIT_BESIDE,
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
+            meaning = "Mean.")
+        double mean,
+    @Quantity(
+            unit = Quantity.UNIT_BESIDE,
+            low = 0,
+            high = Quantity.UNBOUNDED,
+            meaning = "Standard deviation.")
         double deviation,
-    @Quantity(unit = Quantity.UNIT_BESIDE, low = -1e15, high = 1e15, meaning = "Fifth percentile.")
+    @Quantity(
+            unit = Quantity.UNIT_BESIDE,
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
+            meaning = "Fifth percentile.")
         double p5,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
             low = 0,
-            high = 1e15,
+            high = Quantity.UNBOUNDED,
             meaning = "Standard error of the fifth percentile.")
         double p5Error,
-    @Quantity(unit = Quantity.UNIT_BESIDE, low = -1e15, high = 1e15, meaning = "Tenth percentile.")
+    @Quantity(
+            unit = Quantity.UNIT_BESIDE,
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
+            meaning = "Tenth percentile.")
         double p10,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
             low = 0,
-            high = 1e15,
+            high = Quantity.UNBOUNDED,
             meaning = "Standard error of the tenth percentile.")
         double p10Error,
-    @Quantity(unit = Quantity.UNIT_BESIDE, low = -1e15, high = 1e15, meaning = "Median.")
+    @Quantity(
+            unit = Quantity.UNIT_BESIDE,
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
+            meaning = "Median.")
         double p50,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
             low = 0,
-            high = 1e15,
+            high = Quantity.UNBOUNDED,
             meaning = "Standard error of the median.")
         double p50Error,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -1e15,
-            high = 1e15,
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
             meaning = "Ninetieth percentile.")
         double p90,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
             low = 0,
-            high = 1e15,
+            high = Quantity.UNBOUNDED,
             meaning = "Standard error of the ninetieth percentile.")
         double p90Error,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -1e15,
-            high = 1e15,
+            low = -Quantity.UNBOUNDED,
+            high = Quantity.UNBOUNDED,
             meaning = "Ninety-fifth percentile.")
         double p95,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
             low = 0,
-            high = 1e15,
+            high = Quantity.UNBOUNDED,
             meaning = "Standard error of the ninety-fifth percentile.")
         double p95Error,
     @Meaning("Shares of the draws by value.") Histogram histogram) {
@@ -98,9 +119,17 @@ public record DrawnSpread(
   @Meaning("Bins of equal width.")
   public record Histogram(
       @Meaning("UCUM code of the ends.") @Size(max = 40) String unit,
-      @Quantity(unit = Quantity.UNIT_BESIDE, low = -1e15, high = 1e15, meaning = "Least value.")
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
+              meaning = "Least value.")
           double from,
-      @Quantity(unit = Quantity.UNIT_BESIDE, low = -1e15, high = 1e15, meaning = "Greatest value.")
+      @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
+              meaning = "Greatest value.")
           double to,
       @Size(max = BINS)
           @Quantity(

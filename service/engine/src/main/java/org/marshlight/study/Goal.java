@@ -76,14 +76,22 @@ record Goal(Figure figure, boolean least, double bound) {
               "study.impossible-target",
               place(at),
               bound,
-              Sentences.number(figure.low()) + " to " + Sentences.number(figure.high()),
+              possibleValues(),
               "figure",
               figure.name(),
-              "low",
-              figure.low(),
-              "high",
-              figure.high()));
+              "possible",
+              possibleValues()));
     }
+  }
+
+  /** What the figure can be; a figure may have a bound on one side only. */
+  private String possibleValues() {
+    if (Double.isInfinite(figure.high())) {
+      return "at least " + Sentences.number(figure.low());
+    }
+    return Double.isInfinite(figure.low())
+        ? "at most " + Sentences.number(figure.high())
+        : Sentences.number(figure.low()) + " to " + Sentences.number(figure.high());
   }
 
   /** A greatest value below a least one of the same figure is a fault. */

@@ -22,7 +22,11 @@ public record SensitivityStudy(
     @Quantity(unit = "1", low = 16, high = 16384, meaning = "Points of each of the two samples.")
         int points,
     @Quantity(unit = "1", low = 0, high = 2147483647, meaning = "Seed.") int seed,
-    @Quantity(unit = "1", low = 1, high = 10000, meaning = "How many numbers are uncertain.")
+    @Quantity(
+            unit = "1",
+            low = 1,
+            high = Quantity.UNBOUNDED,
+            meaning = "How many numbers are uncertain.")
         int uncertainNumbers,
     @Meaning("How they were screened; null where they were few enough to keep all.")
         Screening screening,
@@ -48,7 +52,7 @@ public record SensitivityStudy(
       @Quantity(
               unit = "1",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "The weakest strength that was still kept.")
           double keptStrength,
       @Meaning("The strongest numbers, kept and not, strongest first.") @Size(max = 60)
@@ -74,7 +78,7 @@ public record SensitivityStudy(
       @Quantity(
               unit = "1",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning =
                   "Mean size of its elementary effects on that figure over the figure's standard"
                       + " deviation in the screening.")
@@ -101,13 +105,13 @@ public record SensitivityStudy(
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
               low = 0,
-              high = 1e15,
+              high = Quantity.UNBOUNDED,
               meaning = "Standard deviation over the numbers kept; null if it has no values.")
           Double deviation,
       @Quantity(
               unit = "1",
-              low = -10,
-              high = 10,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning =
                   "Sum of the first-order indices; what it lacks of one is interaction. Null if the"
                       + " figure does not vary.")
@@ -132,20 +136,40 @@ public record SensitivityStudy(
       @Meaning("RFC 6901 pointer to it in the plan, or the name of a climate shift.")
           @Size(max = 400)
           String number,
-      @Quantity(unit = "1", low = -10, high = 10, meaning = "Alone: first-order Sobol index.")
+      @Quantity(
+              unit = "1",
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
+              meaning = "Alone: first-order Sobol index.")
           double first,
-      @Quantity(unit = "1", low = -10, high = 10, meaning = "Lower end of its interval.")
+      @Quantity(
+              unit = "1",
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
+              meaning = "Lower end of its interval.")
           double firstLow,
-      @Quantity(unit = "1", low = -10, high = 10, meaning = "Upper end of its interval.")
+      @Quantity(
+              unit = "1",
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
+              meaning = "Upper end of its interval.")
           double firstHigh,
       @Quantity(
               unit = "1",
-              low = -10,
-              high = 10,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning = "With all its interactions: total Sobol index.")
           double total,
-      @Quantity(unit = "1", low = -10, high = 10, meaning = "Lower end of its interval.")
+      @Quantity(
+              unit = "1",
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
+              meaning = "Lower end of its interval.")
           double totalLow,
-      @Quantity(unit = "1", low = -10, high = 10, meaning = "Upper end of its interval.")
+      @Quantity(
+              unit = "1",
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
+              meaning = "Upper end of its interval.")
           double totalHigh) {}
 }

@@ -40,7 +40,11 @@ public record SweepStudy(
       @Meaning("UCUM code.") @Size(max = 40) String unit,
       @Meaning("What it is.") @Size(max = 2000) String meaning,
       @Size(max = 500)
-          @Quantity(unit = Quantity.UNIT_BESIDE, low = -1e15, high = 1e15, meaning = "Its values.")
+          @Quantity(
+              unit = Quantity.UNIT_BESIDE,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
+              meaning = "Its values.")
           List<Double> values) {}
 
   /**
@@ -61,8 +65,8 @@ public record SweepStudy(
       @Size(max = 500)
           @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -1e15,
-              high = 1e15,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning = "Its value at each point; null where it has none.")
           List<Double> values) {}
 

@@ -22,7 +22,11 @@ public record UncertaintyStudy(
     @Meaning("What the study took.") StudyCost cost,
     @Quantity(unit = "1", low = 16, high = 16384, meaning = "How many draws were made.") int draws,
     @Quantity(unit = "1", low = 0, high = 2147483647, meaning = "Their seed.") int seed,
-    @Quantity(unit = "1", low = 0, high = 10000, meaning = "How many numbers were drawn in each.")
+    @Quantity(
+            unit = "1",
+            low = 0,
+            high = Quantity.UNBOUNDED,
+            meaning = "How many numbers were drawn in each.")
         int uncertainNumbers,
     @Quantity(
             unit = "1",
@@ -54,8 +58,8 @@ public record UncertaintyStudy(
       @Meaning("What it is.") @Size(max = 500) String meaning,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -1e15,
-              high = 1e15,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning = "What the plan gives as it is; null if it has no value.")
           Double central,
       @Quantity(

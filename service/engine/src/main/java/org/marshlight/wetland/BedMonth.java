@@ -141,9 +141,10 @@ record BedMonth(
                     r.bod5Rate(), inflow, bed.c().referenceBod5(), r.bod5StrengthExponent()),
                 r.bod5Theta());
     double background = r.bod5BackgroundShare() * inflow;
-    return kg(
-        TanksInSeries.outflowMgL(inflow, background, rate, r.bod5Tanks(), s.loadingMYear()),
-        s.volumeM3());
+    double left =
+        TanksInSeries.outflowMgL(inflow, background, rate, r.bod5Tanks(), s.loadingMYear());
+    // a background is a share of the inflow, so only rounding could leave more than came
+    return Math.min(s.load().bod5Kg(), kg(left, s.volumeM3()));
   }
 
   private static double solidsLeftKg(BedSite bed, Setting s) {

@@ -134,9 +134,7 @@ final class BedReport {
     double buried = nutrient.applyAsDouble(BedYear.buriedLitter(year.bed(), growth));
     double held = nutrient.applyAsDouble(BedBooks.Totals.of(year).held);
     double in = throughBed(year, m -> nutrient.applyAsDouble(year.inflow().monthly().get(m)));
-    double passed = Strength.sum(m -> nutrient.applyAsDouble(year.inflow().monthly().get(m))) - in;
-    double out =
-        Strength.sum(m -> nutrient.applyAsDouble(year.outflow().monthly().get(m))) - passed;
+    double out = outOfBed(year, nutrient);
     double harvested =
         nutrient.applyAsDouble(growth.organs()) + nutrient.applyAsDouble(growth.tops());
     double removed = harvested + gasKg + held + buried;
@@ -157,7 +155,6 @@ final class BedReport {
       BedYear<?> year, BedBooks.Totals totals) {
     StandGrowth growth = year.growth();
     double in = throughBed(year, m -> year.inflow().monthly().get(m).codKg());
-    double passed = Strength.sum(m -> year.inflow().monthly().get(m).codKg()) - in;
     return new WetlandEstimate.OrganicMatter(
         in,
         growth.assimilated().codKg(),
@@ -169,8 +166,22 @@ final class BedReport {
             + BedYear.buriedLitter(year.bed(), growth).codKg()
             + growth.standing().codKg()
             + year.stored().codKg(),
-        Strength.sum(m -> year.outflow().monthly().get(m).codKg()) - passed,
+        outOfBed(year, Matter::codKg),
         totals.nitrifiedKg * Stoichiometry.NITRIFICATION_OXYGEN);
+  }
+
+  /**
+   * What leaves with the water that passed the bed. What was led past is taken off month by month:
+   * a difference of yearly sums could come out below zero by rounding.
+   */
+  private static double outOfBed(BedYear<?> year, ToDoubleFunction<Matter> nutrient) {
+    return Strength.sum(
+        m -> {
+          double out = nutrient.applyAsDouble(year.outflow().monthly().get(m));
+          return year.bed().design().passedBy(m)
+              ? out - nutrient.applyAsDouble(year.inflow().monthly().get(m))
+              : out;
+        });
   }
 
   /** Sum over the months in which the stream is not led past the bed. */

@@ -33,7 +33,7 @@ public record WetlandEstimate(
     @Quantity(
             unit = "1",
             low = 1,
-            high = 1e9,
+            high = Quantity.UNBOUNDED,
             meaning = "Largest over smallest of these areas; null without flow.")
         Double sizingRuleSpread,
     @Meaning("Soil absorption as the fallback.") SoilAbsorption soilAbsorption,
@@ -84,112 +84,125 @@ public record WetlandEstimate(
       "Water and what it carries at the end of the last bed, by month; concentrations are null in a month without outflow.")
   public record Monthly(
       @TwelveMonths
-          @Quantity(unit = "m3", low = 0, high = 1e9, meaning = "Water that reaches the first bed.")
+          @Quantity(
+              unit = "m3",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Water that reaches the first bed.")
           List<Double> inflowM3,
-      @TwelveMonths @Quantity(unit = "m3", low = 0, high = 1e9, meaning = "Rain on all beds.")
+      @TwelveMonths
+          @Quantity(unit = "m3", low = 0, high = Quantity.UNBOUNDED, meaning = "Rain on all beds.")
           List<Double> rainM3,
       @TwelveMonths
           @Quantity(
               unit = "m3",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Water that beds and plants give to the air.")
           List<Double> evapotranspirationM3,
       @TwelveMonths
           @Quantity(
               unit = "m3",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Water that leaves the last bed; nought where plants take all that comes.")
           List<Double> outflowM3,
       @TwelveMonths
           @Quantity(
               unit = "m3",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Water that a valve sends past the beds into the soil.")
           List<Double> divertedM3,
       @TwelveMonths
           @Quantity(
               unit = "1",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Inflow over outflow: how much stronger what stays dissolved becomes.")
           List<Double> concentrationFactor,
       @TwelveMonths
           @Quantity(
               unit = "mg/L",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Five-day biochemical oxygen demand of the outflow.")
           List<Double> effluentBod5MgL,
       @TwelveMonths
           @Quantity(
               unit = "mg/L",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Chemical oxygen demand of the outflow.")
           List<Double> effluentCodMgL,
       @TwelveMonths
           @Quantity(
               unit = "mg/L",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Suspended solids of the outflow.")
           List<Double> effluentSuspendedSolidsMgL,
       @TwelveMonths
-          @Quantity(unit = "mg/L", low = 0, high = 1e9, meaning = "Total nitrogen of the outflow.")
+          @Quantity(
+              unit = "mg/L",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Total nitrogen of the outflow.")
           List<Double> effluentTotalNitrogenMgL,
       @TwelveMonths
           @Quantity(
               unit = "mg/L",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Ammonium nitrogen of the outflow.")
           List<Double> effluentAmmoniumNitrogenMgL,
       @TwelveMonths
           @Quantity(
               unit = "mg/L",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Nitrate nitrogen of the outflow.")
           List<Double> effluentNitrateNitrogenMgL,
       @TwelveMonths
           @Quantity(
               unit = "mg/L",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Total phosphorus of the outflow, in the fifth year.")
           List<Double> effluentTotalPhosphorusMgL,
       @TwelveMonths
-          @Quantity(unit = "mg/L", low = 0, high = 1e9, meaning = "Potassium of the outflow.")
+          @Quantity(
+              unit = "mg/L",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Potassium of the outflow.")
           List<Double> effluentPotassiumMgL,
       @TwelveMonths
           @Quantity(
               unit = "mg/L",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Minerals dissolved in the outflow, those of the water supply included.")
           List<Double> effluentDissolvedSolidsMgL,
       @TwelveMonths
           @Quantity(
               unit = "dS/m",
               low = 0,
-              high = 1e7,
+              high = Quantity.UNBOUNDED,
               meaning = "Electrical conductivity of the outflow, from its dissolved solids.")
           List<Double> effluentConductivityDSM,
       @TwelveMonths
           @Quantity(
               unit = "{CFU}/dL",
               low = 0,
-              high = 1e15,
+              high = Quantity.UNBOUNDED,
               meaning = "Faecal coliforms in 100 mL of the outflow.")
           List<Double> effluentFaecalColiformsPer100ML,
       @TwelveMonths
           @Quantity(
               unit = "Cel",
-              low = -10,
-              high = 120,
+              low = Quantity.ABSOLUTE_ZERO_C,
+              high = Quantity.UNBOUNDED,
               meaning = "Temperature of the outflow, or of the last bed where there is none.")
           List<Double> outflowTemperatureC) {}
 
@@ -222,70 +235,87 @@ public record WetlandEstimate(
   @Meaning(
       "The year at the end of the last bed; concentrations are flow-weighted means, null without outflow.")
   public record Annual(
-      @Quantity(unit = "m3", low = 0, high = 1e9, meaning = "Water that reaches the first bed.")
-          double inflowM3,
-      @Quantity(unit = "m3", low = 0, high = 1e9, meaning = "Rain on all beds.") double rainM3,
       @Quantity(
               unit = "m3",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
+              meaning = "Water that reaches the first bed.")
+          double inflowM3,
+      @Quantity(unit = "m3", low = 0, high = Quantity.UNBOUNDED, meaning = "Rain on all beds.")
+          double rainM3,
+      @Quantity(
+              unit = "m3",
+              low = 0,
+              high = Quantity.UNBOUNDED,
               meaning = "Water that beds and plants give to the air.")
           double evapotranspirationM3,
-      @Quantity(unit = "m3", low = 0, high = 1e9, meaning = "Water that leaves the last bed.")
+      @Quantity(
+              unit = "m3",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Water that leaves the last bed.")
           double outflowM3,
-      @Quantity(unit = "mg/L", low = 0, high = 1e9, meaning = "Five-day biochemical oxygen demand.")
+      @Quantity(
+              unit = "mg/L",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Five-day biochemical oxygen demand.")
           Double effluentBod5MgL,
-      @Quantity(unit = "mg/L", low = 0, high = 1e9, meaning = "Suspended solids.")
+      @Quantity(unit = "mg/L", low = 0, high = Quantity.UNBOUNDED, meaning = "Suspended solids.")
           Double effluentSuspendedSolidsMgL,
-      @Quantity(unit = "mg/L", low = 0, high = 1e9, meaning = "Total nitrogen.")
+      @Quantity(unit = "mg/L", low = 0, high = Quantity.UNBOUNDED, meaning = "Total nitrogen.")
           Double effluentTotalNitrogenMgL,
       @Quantity(
               unit = "mg/L",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Total phosphorus, in the fifth year.")
           Double effluentTotalPhosphorusMgL,
-      @Quantity(unit = "mg/L", low = 0, high = 1e9, meaning = "Potassium.")
+      @Quantity(unit = "mg/L", low = 0, high = Quantity.UNBOUNDED, meaning = "Potassium.")
           Double effluentPotassiumMgL,
-      @Quantity(unit = "{CFU}/dL", low = 0, high = 1e15, meaning = "Faecal coliforms in 100 mL.")
+      @Quantity(
+              unit = "{CFU}/dL",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Faecal coliforms in 100 mL.")
           Double effluentFaecalColiformsPer100ML,
       @Quantity(
               unit = "1",
-              low = -1e6,
+              low = -Quantity.UNBOUNDED,
               high = 1,
               meaning =
                   "Share of the biochemical oxygen demand that the beds take; null if none comes.")
           Double bod5RemovedFraction,
       @Quantity(
               unit = "1",
-              low = -1e6,
+              low = -Quantity.UNBOUNDED,
               high = 1,
               meaning = "Share of the suspended solids that the beds take; null if none come.")
           Double suspendedSolidsRemovedFraction,
       @Quantity(
               unit = "1",
-              low = -1e6,
+              low = -Quantity.UNBOUNDED,
               high = 1,
               meaning = "Share of the nitrogen that the beds take; null if none comes.")
           Double totalNitrogenRemovedFraction,
       @Quantity(
               unit = "1",
-              low = -1e6,
+              low = -Quantity.UNBOUNDED,
               high = 1,
               meaning =
                   "Share of the phosphorus that the beds take in the fifth year; null if none comes.")
           Double totalPhosphorusRemovedFraction,
       @Quantity(
               unit = "1",
-              low = -15,
-              high = 15,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning =
                   "Powers of ten by which the number of coliforms falls; null where none come or none leave.")
           Double coliformLogRemoval,
       @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning =
                   "Methane that the wet stands give off: a greenhouse gas that nobody catches.")
           double methaneKg) {}
@@ -327,8 +357,9 @@ public record WetlandEstimate(
       @Meaning("How water stands in it.") BedKind kind,
       @Meaning("Medium; null for open water.") @Size(max = 60) String medium,
       @Meaning("Plant.") @Size(max = 60) String plant,
-      @Quantity(unit = "m2", low = 0, high = 1e6, meaning = "Area.") double areaM2,
-      @Quantity(unit = "m3", low = 0, high = 1e6, meaning = "Water that it holds.") double waterM3,
+      @Quantity(unit = "m2", low = 0, high = Quantity.UNBOUNDED, meaning = "Area.") double areaM2,
+      @Quantity(unit = "m3", low = 0, high = Quantity.UNBOUNDED, meaning = "Water that it holds.")
+          double waterM3,
       @Meaning("Whether it is large enough for what it gets.") Loading loading,
       @Meaning("Whether water finds its way through the medium; null for open water.")
           Passage passage,
@@ -356,37 +387,37 @@ public record WetlandEstimate(
       @Quantity(
               unit = "g/(m2.d)",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Biochemical oxygen demand in the heaviest month.")
           double bod5GM2Day,
       @Quantity(
               unit = "g/(m2.d)",
               low = 0,
-              high = 1e6,
+              high = Quantity.UNBOUNDED,
               meaning = "Loading of a bed of the usual size.")
           double usualGM2Day,
       @Quantity(
               unit = "g/(m2.d)",
               low = 0,
-              high = 1e6,
+              high = Quantity.UNBOUNDED,
               meaning = "Loading above which clogging is to be feared.")
           double warnGM2Day,
       @Quantity(
               unit = "g/(m2.d)",
               low = 0,
-              high = 1e6,
+              high = Quantity.UNBOUNDED,
               meaning = "Loading above which a bed is bound to clog.")
           double refuseGM2Day,
       @Quantity(
               unit = "cm/d",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Water on its area in the wettest month.")
           double hydraulicLoadingCmDay,
       @Quantity(
               unit = "d",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Time that water stays in the month of greatest flow; null without flow.")
           Double retentionDays,
       @Meaning("Answer.") Adequacy answer) {}
@@ -405,28 +436,38 @@ public record WetlandEstimate(
    */
   @Meaning("Flow through gravel by the law of Darcy.")
   public record Passage(
-      @Quantity(unit = "m", low = 0, high = 1e6, meaning = "Length along the flow.") double lengthM,
-      @Quantity(unit = "m", low = 0, high = 1e6, meaning = "Width across the flow.") double widthM,
-      @Quantity(unit = "m/d", low = 0, high = 1e7, meaning = "Conductivity when clean.")
+      @Quantity(unit = "m", low = 0, high = Quantity.UNBOUNDED, meaning = "Length along the flow.")
+          double lengthM,
+      @Quantity(unit = "m", low = 0, high = Quantity.UNBOUNDED, meaning = "Width across the flow.")
+          double widthM,
+      @Quantity(
+              unit = "m/d",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Conductivity when clean.")
           double cleanConductivityMDay,
       @Quantity(
               unit = "m/d",
               low = 0,
-              high = 1e7,
+              high = Quantity.UNBOUNDED,
               meaning = "Conductivity in use, its pores filled in part.")
           double workingConductivityMDay,
       @Quantity(
               unit = "m3/d",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Flow that it passes with water below the surface.")
           double capacityM3Day,
-      @Quantity(unit = "m3/d", low = 0, high = 1e9, meaning = "Greatest monthly flow.")
+      @Quantity(
+              unit = "m3/d",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Greatest monthly flow.")
           double greatestFlowM3Day,
       @Quantity(
               unit = "m",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Width that the greatest flow needs at this depth.")
           double neededWidthM,
       @Meaning("Answer.") Adequacy answer) {}
@@ -447,51 +488,66 @@ public record WetlandEstimate(
    */
   @Meaning("One bed by month; concentrations are null in a month without outflow.")
   public record BedMonthly(
-      @TwelveMonths @Quantity(unit = "m3", low = 0, high = 1e9, meaning = "Water that enters it.")
+      @TwelveMonths
+          @Quantity(
+              unit = "m3",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Water that enters it.")
           List<Double> inflowM3,
-      @TwelveMonths @Quantity(unit = "m3", low = 0, high = 1e9, meaning = "Water led past it.")
+      @TwelveMonths
+          @Quantity(unit = "m3", low = 0, high = Quantity.UNBOUNDED, meaning = "Water led past it.")
           List<Double> passedByM3,
-      @TwelveMonths @Quantity(unit = "m3", low = 0, high = 1e9, meaning = "Rain on it.")
+      @TwelveMonths
+          @Quantity(unit = "m3", low = 0, high = Quantity.UNBOUNDED, meaning = "Rain on it.")
           List<Double> rainM3,
       @TwelveMonths
           @Quantity(
               unit = "m3",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Water that it and its plants give to the air.")
           List<Double> evapotranspirationM3,
       @TwelveMonths
           @Quantity(
               unit = "m3",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Water that leaves it, with what was led past.")
           List<Double> outflowM3,
       @TwelveMonths
-          @Quantity(unit = "Cel", low = -10, high = 120, meaning = "Mean temperature of its water.")
+          @Quantity(
+              unit = "Cel",
+              low = Quantity.ABSOLUTE_ZERO_C,
+              high = Quantity.UNBOUNDED,
+              meaning = "Mean temperature of its water.")
           List<Double> waterTemperatureC,
       @TwelveMonths
           @Quantity(
               unit = "m",
               low = 0,
-              high = 10,
+              high = Quantity.UNBOUNDED,
               meaning = "Ice on open water at the end of the month.")
           List<Double> iceM,
       @TwelveMonths
           @Quantity(
               unit = "mg/L",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Biochemical oxygen demand of what leaves.")
           List<Double> bod5MgL,
       @TwelveMonths
-          @Quantity(unit = "mg/L", low = 0, high = 1e9, meaning = "Total nitrogen of what leaves.")
+          @Quantity(
+              unit = "mg/L",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Total nitrogen of what leaves.")
           List<Double> totalNitrogenMgL,
       @TwelveMonths
           @Quantity(
               unit = "mg/L",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Total phosphorus of what leaves, in the fifth year.")
           List<Double> totalPhosphorusMgL) {}
 
@@ -515,35 +571,51 @@ public record WetlandEstimate(
       @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "What the water brings, without what was led past.")
           double inflowKg,
       @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "What plants take up; part of what the bed removes.")
           double uptakeKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "What leaves with organs and tops.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "What leaves with organs and tops.")
           double harvestedKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "What comes back from decaying litter.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "What comes back from decaying litter.")
           double returnedKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "What turns to nitrogen gas.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "What turns to nitrogen gas.")
           double gasKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "What the medium binds.")
+      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "What the medium binds.")
           double sorbedKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "What is buried in the bed.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "What is buried in the bed.")
           double buriedKg,
       @Quantity(
               unit = "kg",
-              low = -1e9,
-              high = 1e9,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning = "What the bed and its stand hold more at the end of the year.")
           double storedKg,
       @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "What leaves with the water that passed the bed.")
           double outflowKg,
       @Quantity(
@@ -573,39 +645,51 @@ public record WetlandEstimate(
       @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "What the water brings, without what was led past.")
           double inflowKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "What plants make.")
+      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "What plants make.")
           double photosynthesisKg,
       @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "What is burned, with the oxygen of air or nitrate.")
           double oxidisedKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "The part of it that nitrate burned.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "The part of it that nitrate burned.")
           double oxidisedByNitrateKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "What leaves as methane.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "What leaves as methane.")
           double methaneKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "What leaves with organs and tops.")
+      @Quantity(
+              unit = "kg",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "What leaves with organs and tops.")
           double harvestedKg,
       @Quantity(
               unit = "kg",
-              low = -1e9,
-              high = 1e9,
+              low = -Quantity.UNBOUNDED,
+              high = Quantity.UNBOUNDED,
               meaning = "What the bed holds more at the end of the year.")
           double storedKg,
       @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "What leaves with the water that passed the bed.")
           double outflowKg,
       @Quantity(
               unit = "kg",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Oxygen that turned ammonium to nitrate; not part of the sums above.")
           double nitrificationOxygenKg) {}
 
@@ -628,13 +712,13 @@ public record WetlandEstimate(
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
               low = 0,
-              high = 1e15,
+              high = Quantity.UNBOUNDED,
               meaning = "Its value in the month of coldest water.")
           double coldestMonth,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
               low = 0,
-              high = 1e15,
+              high = Quantity.UNBOUNDED,
               meaning = "Its value in the month of warmest water.")
           double warmestMonth,
       @Meaning("Id of the source.") @Size(max = 100) String source) {}
@@ -654,7 +738,7 @@ public record WetlandEstimate(
       @Meaning("Stable name of the rule.") @Size(max = 100) String code,
       @Meaning("What the rule says.") @Size(max = 500) String text,
       @Meaning("Kind of bed that it is for.") BedKind kind,
-      @Quantity(unit = "m2", low = 0, high = 1e12, meaning = "Area that it asks for.")
+      @Quantity(unit = "m2", low = 0, high = Quantity.UNBOUNDED, meaning = "Area that it asks for.")
           double areaM2,
       @Meaning("Whether all beds together are as large.") boolean met,
       @Meaning("Id of the source.") @Size(max = 100) String source) {}
@@ -695,20 +779,20 @@ public record WetlandEstimate(
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
               low = 0,
-              high = 1e15,
+              high = Quantity.UNBOUNDED,
               meaning = "Up to this the water is fit.")
           double strictLimit,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
               low = 0,
-              high = 1e15,
+              high = Quantity.UNBOUNDED,
               meaning = "Above this it is not.")
           double lenientLimit,
       @TwelveMonths
           @Quantity(
               unit = Quantity.UNIT_BESIDE,
               low = 0,
-              high = 1e15,
+              high = Quantity.UNBOUNDED,
               meaning = "The parameter in each month; null in one without outflow.")
           List<Double> values,
       @Meaning("Answer for each month.") @Size(max = 12) List<UseAnswer> monthly,
@@ -728,39 +812,43 @@ public record WetlandEstimate(
    */
   @Meaning("Soil that could take the whole inflow should the beds fail.")
   public record SoilAbsorption(
-      @Quantity(unit = "m3/d", low = 0, high = 1e9, meaning = "Greatest monthly flow.")
+      @Quantity(
+              unit = "m3/d",
+              low = 0,
+              high = Quantity.UNBOUNDED,
+              meaning = "Greatest monthly flow.")
           double designFlowM3Day,
       @Quantity(
               unit = "L/(m2.d)",
               low = 0,
-              high = 1e6,
+              high = Quantity.UNBOUNDED,
               meaning = "Long-term acceptance of septic-tank effluent by the soil.")
           double acceptanceLM2Day,
       @Meaning("Whether the soil takes any.") boolean suitable,
       @Quantity(
               unit = "m2",
               low = 0,
-              high = 1e12,
+              high = Quantity.UNBOUNDED,
               meaning =
                   "Area for untreated outflow of the tank; null where the soil is not suitable.")
           Double areaM2,
       @Quantity(
               unit = "m2",
               low = 0,
-              high = 1e12,
+              high = Quantity.UNBOUNDED,
               meaning =
                   "Ground kept free for its replacement; null where the soil is not suitable.")
           Double reserveM2,
       @Quantity(
               unit = "m2",
               low = 0,
-              high = 1e12,
+              high = Quantity.UNBOUNDED,
               meaning = "Both together; null where the soil is not suitable.")
           Double totalM2,
       @Quantity(
               unit = "m2",
               low = 0,
-              high = 1e12,
+              high = Quantity.UNBOUNDED,
               meaning =
                   "Area for the outflow of the beds, which the soil takes more of; null where not suitable.")
           Double treatedAreaM2) {}
@@ -778,12 +866,12 @@ public record WetlandEstimate(
       @Quantity(
               unit = "mg/L",
               low = 0,
-              high = 1e9,
+              high = Quantity.UNBOUNDED,
               meaning = "Flow-weighted mean of the outflow; null without outflow.")
           Double effluentTotalPhosphorusMgL,
       @Quantity(
               unit = "1",
-              low = -1e6,
+              low = -Quantity.UNBOUNDED,
               high = 1,
               meaning = "Share that the beds take; null if none comes.")
           Double removedFraction) {}
@@ -806,8 +894,11 @@ public record WetlandEstimate(
               high = 12,
               meaning = "Months in which it did, 1 = January.")
           List<Integer> months,
-      @Quantity(unit = "m3", low = 0, high = 1e9, meaning = "Water.") double waterM3,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Nitrogen.") double nitrogenKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Phosphorus.") double phosphorusKg,
-      @Quantity(unit = "kg", low = 0, high = 1e9, meaning = "Potassium.") double potassiumKg) {}
+      @Quantity(unit = "m3", low = 0, high = Quantity.UNBOUNDED, meaning = "Water.") double waterM3,
+      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Nitrogen.")
+          double nitrogenKg,
+      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Phosphorus.")
+          double phosphorusKg,
+      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Potassium.")
+          double potassiumKg) {}
 }

@@ -10,18 +10,18 @@ import org.marshlight.climate.BuiltInClimates;
 import org.marshlight.evidence.Catalogues;
 
 /** Random legal plans, as the requests that a client would send. The same seed gives the same. */
-final class RandomPlans {
+public final class RandomPlans {
 
   private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
 
   private final Random random;
 
-  RandomPlans(long seed) {
+  public RandomPlans(long seed) {
     this.random = new Random(seed);
   }
 
   /** The next plan; it always has a tank, and any of the other sections. */
-  ObjectNode next() {
+  public ObjectNode next() {
     ObjectNode plan = JSON.objectNode();
     plan.put("name", "Invented at random");
     site(plan.putObject("site"));

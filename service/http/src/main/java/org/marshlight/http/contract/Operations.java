@@ -42,7 +42,7 @@ final class Operations {
     Schema answer = schemas.answered(Answer.class, PlanEstimate.class, "EstimateAnswer");
     operation
         .requestBody(Requests.body(path, plan))
-        .parameters(List.of(Requests.working()))
+        .parameters(List.of(Requests.working(), Requests.units()))
         .responses(responses.estimate(answer));
   }
 

@@ -128,22 +128,22 @@ final class RecordSchemas {
           .additionalPropertiesSchema(OASFactory.createSchema());
     }
     Schema schema = Scalars.of(field, type);
-    if (!direction.sent() && mayBeNull && !type.isPrimitive()) {
-      schema.addType(SchemaType.NULL);
-      if (schema.getEnumeration() != null) {
-        schema.addEnumeration(null);
-      }
+    if (direction.sent() || !mayBeNull || type.isPrimitive()) {
+      return schema;
     }
-    return schema;
+    // an enumeration that holds null would lose it when the document is written
+    return schema.getEnumeration() == null ? schema.addType(SchemaType.NULL) : orNull(schema);
   }
 
   private Schema answeredOrNull(Class<? extends Record> type, boolean mayBeNull) {
     Schema reference = answered(type);
-    return mayBeNull
-        ? OASFactory.createSchema()
-            .addAnyOf(reference)
-            .addAnyOf(OASFactory.createSchema().addType(SchemaType.NULL))
-        : reference;
+    return mayBeNull ? orNull(reference) : reference;
+  }
+
+  private static Schema orNull(Schema schema) {
+    return OASFactory.createSchema()
+        .addAnyOf(schema)
+        .addAnyOf(OASFactory.createSchema().addType(SchemaType.NULL));
   }
 
   private static Schema reference(String name) {

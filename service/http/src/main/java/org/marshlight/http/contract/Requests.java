@@ -11,6 +11,9 @@ import org.eclipse.microprofile.openapi.models.media.Schema;
 import org.eclipse.microprofile.openapi.models.media.Schema.SchemaType;
 import org.eclipse.microprofile.openapi.models.parameters.Parameter;
 import org.eclipse.microprofile.openapi.models.parameters.RequestBody;
+import org.marshlight.contract.WireName;
+import org.marshlight.http.estimates.Reader;
+import org.marshlight.http.words.UnitSystem;
 
 /** What requests hold: bodies with the samples as examples, and parameters. */
 final class Requests {
@@ -72,11 +75,21 @@ final class Requests {
   }
 
   static Parameter costOnly() {
+    return flag("costOnly", "Whether only the cost is reported and nothing is run.", false);
+  }
+
+  static Parameter units() {
+    Schema systems =
+        OASFactory.createSchema()
+            .addType(SchemaType.STRING)
+            .defaultValue(WireName.of(UnitSystem.SI));
+    UnitSystem.names().forEach(systems::addEnumeration);
     return OASFactory.createParameter()
-        .name("costOnly")
+        .name(Reader.UNITS)
         .in(Parameter.In.QUERY)
-        .description("Whether only the cost is told and nothing is run. If not given: false.")
-        .schema(OASFactory.createSchema().addType(SchemaType.BOOLEAN).defaultValue(false));
+        .description(
+            "Units of tables and reports; an answer in JSON is always in SI. If not given: si.")
+        .schema(systems);
   }
 
   static Parameter id(String catalogue) {

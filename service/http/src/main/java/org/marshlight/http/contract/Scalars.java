@@ -15,9 +15,6 @@ final class Scalars {
 
   private static final String UNIT = "x-unit";
 
-  /** Bounds of numbers whose field states none, such as the parameters of a message. */
-  private static final double ANY_NUMBER = 1e15;
-
   private static final int LONGEST_TEXT = 4000;
 
   private Scalars() {}
@@ -47,13 +44,17 @@ final class Scalars {
   }
 
   private static Schema number(RecordShape.Field field, Schema schema) {
-    double low = field.quantity().map(Quantity::low).orElse(-ANY_NUMBER);
-    double high = field.quantity().map(Quantity::high).orElse(ANY_NUMBER);
     schema.addExtension(UNIT, field.quantity().map(Quantity::unit).orElse(Quantity.UNIT_BESIDE));
-    return schema.minimum(bound(low)).maximum(bound(high));
+    return schema
+        .minimum(field.quantity().map(Quantity::low).map(Scalars::bound).orElse(null))
+        .maximum(field.quantity().map(Quantity::high).map(Scalars::bound).orElse(null));
   }
 
+  /** A bound as the document writes it; null where there is none. */
   private static BigDecimal bound(double value) {
+    if (Double.isInfinite(value)) {
+      return null;
+    }
     BigDecimal exact = BigDecimal.valueOf(value).stripTrailingZeros();
     return exact.scale() < 0 && exact.precision() - exact.scale() <= 16 ? exact.setScale(0) : exact;
   }

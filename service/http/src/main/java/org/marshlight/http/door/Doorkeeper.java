@@ -9,11 +9,13 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import java.util.Locale;
 import java.util.Optional;
+import org.marshlight.http.problems.Refusal;
 
 /**
- * Turns away what a path does not answer: other methods, bodies of another type, forms of answer
- * that it cannot give. What passes has its one best form as Accept header and its plain type as
- * Content-Type, so that the routes need not choose, nor read parameters that may be ill formed.
+ * Turns away what a path does not answer: other methods, bodies of another type, parameters that it
+ * does not have, forms of answer that it cannot give. What passes has its one best form as Accept
+ * header and its plain type as Content-Type, so that the routes need not choose, nor read parameters
+ * that may be ill formed.
  */
 @ApplicationScoped
 public class Doorkeeper {
@@ -43,6 +45,9 @@ public class Doorkeeper {
       }
     } else if (request.method().equals(HttpMethod.POST) && !takes(surface, request)) {
       context.fail(415);
+    } else if (unknownParameter(surface, request).isPresent()) {
+      String unknown = unknownParameter(surface, request).get();
+      context.fail(400, Refusal.unknownQuery(unknown, surface.queries()));
     } else {
       String accept = String.join(",", request.headers().getAll(HttpHeaders.ACCEPT));
       Optional<String> best = Accepted.best(accept, surface.gives());
@@ -56,6 +61,14 @@ public class Doorkeeper {
         context.fail(406);
       }
     }
+  }
+
+  /** The first parameter of the query that the path does not have: left alone it would mislead. */
+  private static Optional<String> unknownParameter(Surface surface, HttpServerRequest request) {
+    return request.params().names().stream()
+        .filter(name -> !surface.queries().contains(name))
+        .sorted()
+        .findFirst();
   }
 
   private static boolean takes(Surface surface, HttpServerRequest request) {

@@ -3,6 +3,7 @@ package org.marshlight.http.problems;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeSet;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Nearest;
 import org.marshlight.contract.Params;
@@ -12,6 +13,9 @@ import org.marshlight.contract.Pointer;
 public final class Refusal extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
+
+  /** As much of a parameter's name as a sentence repeats. */
+  private static final int LONGEST_NAME = 60;
 
   private final ProblemKind kind;
   private final transient Map<String, Object> params;
@@ -56,6 +60,31 @@ public final class Refusal extends RuntimeException {
     Fault fault =
         Fault.of("http.query", Pointer.ROOT, rejected, allowed, "name", name, "allowed", allowed);
     return new Refusal(ProblemKind.BAD_REQUEST, Map.of(), List.of(fault));
+  }
+
+  /**
+   * The query has a parameter that the path does not know.
+   *
+   * @param name name of the parameter
+   * @param known names of those that the path has
+   */
+  public static Refusal unknownQuery(String name, Collection<String> known) {
+    String allowed = known.isEmpty() ? "none" : String.join(", ", new TreeSet<>(known));
+    Fault fault =
+        Fault.of(
+            "http.unknown-query",
+            Pointer.ROOT,
+            name,
+            allowed,
+            "name",
+            shortened(name),
+            "allowed",
+            allowed);
+    return new Refusal(ProblemKind.BAD_REQUEST, Map.of(), List.of(fault));
+  }
+
+  private static String shortened(String name) {
+    return name.length() > LONGEST_NAME ? name.substring(0, LONGEST_NAME) + "..." : name;
   }
 
   ProblemKind kind() {
