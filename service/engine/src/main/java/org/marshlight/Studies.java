@@ -9,6 +9,7 @@ import org.marshlight.contract.Faults;
 import org.marshlight.contract.Notice;
 import org.marshlight.decision.PlanEstimate;
 import org.marshlight.loop.NegligibleNumbers;
+import org.marshlight.loop.Plan;
 import org.marshlight.loop.PlanCheck;
 import org.marshlight.loop.RecordCheck;
 import org.marshlight.loop.Stage;
@@ -44,14 +45,33 @@ public final class Studies {
         answer.estimate(), answer.cautions(), answer.assumptions(), notices, answer.meta());
   }
 
+  /**
+   * Every fault of the settings and of the plan of a study, before it is prepared.
+   *
+   * @param request the request, or what could be read of it
+   * @param plan its plan; null if there is none
+   * @param unreadable faults of form, by pointers into the request; empty if all was read
+   */
+  public static List<Fault> faults(Record request, Plan plan, List<Fault> unreadable) {
+    Set<Fault> faults = new LinkedHashSet<>(RecordCheck.faults(request));
+    if (plan != null) {
+      List<Fault> ofPlan =
+          unreadable.stream()
+              .filter(fault -> fault.pointer().startsWith(PLAN + "/"))
+              .map(fault -> fault.below(PLAN))
+              .toList();
+      PlanCheck.faults(plan, Stage.LOOP, ofPlan).stream()
+          .filter(fault -> !ofPlan.contains(fault))
+          .forEach(fault -> faults.add(fault.under(PLAN)));
+    }
+    return Faults.joined(unreadable, List.copyOf(faults));
+  }
+
   /** The estimate of the plan as it is. */
   private static Answer<PlanEstimate> base(StudyRequest<?> request, String planSha256) {
-    Set<Fault> faults = new LinkedHashSet<>(RecordCheck.faults((Record) request));
-    if (request.plan() != null) {
-      PlanCheck.faults(request.plan(), Stage.LOOP).forEach(fault -> faults.add(fault.under(PLAN)));
-    }
+    List<Fault> faults = faults((Record) request, request.plan(), List.of());
     if (!faults.isEmpty()) {
-      throw new Faults(List.copyOf(faults));
+      throw new Faults(faults);
     }
     try {
       return Marshlight.estimate(

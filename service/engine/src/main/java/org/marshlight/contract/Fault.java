@@ -2,6 +2,10 @@ package org.marshlight.contract;
 
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -46,9 +50,36 @@ public record Fault(
     return new Fault(code, pointer, echo, Sentences.text(code, named), allowed, named);
   }
 
+  /**
+   * A fault of a name that is not known; its detail offers the one that was probably meant.
+   *
+   * @param rejected what was sent
+   * @param name the unknown name
+   * @param known the names that are known
+   * @param params further parameters of the text
+   */
+  public static Fault unknown(
+      String code,
+      String pointer,
+      Object rejected,
+      String name,
+      Collection<String> known,
+      String allowed,
+      Object... params) {
+    List<Object> all = new ArrayList<>(Arrays.asList(params));
+    all.addAll(List.of("nearest", Suggestion.closeTo(name, known).orElse("")));
+    all.addAll(List.of("suggestion", Suggestion.sentence(name, known)));
+    return of(code, pointer, rejected, allowed, all.toArray());
+  }
+
   /** The same fault, seen from a document in which the faulty one stands at a prefix. */
   public Fault under(String prefix) {
     return new Fault(code, prefix + pointer, rejected, detail, allowed, params);
+  }
+
+  /** The same fault, seen from the part of the document at a prefix of its pointer. */
+  public Fault below(String prefix) {
+    return new Fault(code, pointer.substring(prefix.length()), rejected, detail, allowed, params);
   }
 
   private static String bounded(String text) {

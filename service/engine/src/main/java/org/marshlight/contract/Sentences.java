@@ -24,6 +24,10 @@ import org.apache.commons.text.StringSubstitutor;
 public final class Sentences {
 
   private static final MathContext THREE_DIGITS = new MathContext(3);
+
+  /** The parameter that holds a UCUM code; people are not shown the code 1, nor Cel. */
+  private static final String UNIT = "unit";
+
   private static final double EXACT_BELOW = 1e6;
   private static final Map<String, Properties> BY_PLACE = new ConcurrentHashMap<>();
 
@@ -62,10 +66,12 @@ public final class Sentences {
   private static String filled(String template, Map<String, Object> params) {
     Map<String, String> printed = new LinkedHashMap<>();
     params.forEach((name, value) -> printed.put(name, printed(value)));
+    printed.computeIfPresent(UNIT, (name, code) -> code.equals("Cel") ? "°C" : code);
+    boolean dimensionless = "1".equals(params.get(UNIT));
     return new StringSubstitutor(printed, "{", "}")
         .setEnableUndefinedVariableException(true)
         .setDisableSubstitutionInValues(true)
-        .replace(template);
+        .replace(dimensionless ? template.replace(" {" + UNIT + "}", "") : template);
   }
 
   /**

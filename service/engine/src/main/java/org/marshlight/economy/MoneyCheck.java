@@ -3,7 +3,6 @@ package org.marshlight.economy;
 import java.util.ArrayList;
 import java.util.List;
 import org.marshlight.contract.Fault;
-import org.marshlight.contract.Nearest;
 import org.marshlight.contract.Pointer;
 import org.marshlight.evidence.CatalogueItem;
 import org.marshlight.evidence.Catalogues;
@@ -25,13 +24,13 @@ public final class MoneyCheck {
     List<Fault> faults = new ArrayList<>();
     if (money.currency() != null && !Currencies.codes().contains(money.currency())) {
       faults.add(
-          Fault.of(
+          Fault.unknown(
               "economy.unknown-currency",
               Pointer.child(pointer, "currency"),
               money.currency(),
-              String.join(", ", Currencies.codes()),
-              "nearest",
-              Nearest.to(money.currency(), Currencies.codes()).orElse(Nearest.NONE)));
+              money.currency(),
+              Currencies.codes(),
+              String.join(", ", Currencies.codes())));
     }
     if (money.displacedFuel() != null && ofOwn(money.displacedFuel())) {
       faults.add(

@@ -13,7 +13,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Faults;
-import org.marshlight.contract.Nearest;
 import org.marshlight.contract.Pointer;
 
 /** Every formula of the engine, by id; each can be worked for given inputs. */
@@ -76,7 +75,11 @@ public final class FormulaBook {
     List<Fault> faults = new ArrayList<>();
     for (FormulaEntry.Parameter parameter : entry.parameters()) {
       String pointer = Pointer.child("/inputs", parameter.name());
-      String allowed = parameter.low() + " to " + parameter.high() + " " + parameter.unit();
+      String allowed =
+          parameter.low()
+              + " to "
+              + parameter.high()
+              + (parameter.unit().equals("1") ? "" : " " + parameter.unit());
       Double value = inputs.get(parameter.name());
       if (value == null) {
         faults.add(
@@ -101,13 +104,13 @@ public final class FormulaBook {
     for (Map.Entry<String, Double> input : inputs.entrySet()) {
       if (!known.contains(input.getKey())) {
         faults.add(
-            Fault.of(
+            Fault.unknown(
                 "evidence.input-unknown",
                 Pointer.child("/inputs", input.getKey()),
                 input.getValue(),
-                String.join(", ", known),
-                "nearest",
-                Nearest.to(input.getKey(), known).orElse(Nearest.NONE)));
+                input.getKey(),
+                known,
+                String.join(", ", known)));
       }
     }
     return faults;

@@ -6,8 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.marshlight.contract.Fault;
-import org.marshlight.contract.Nearest;
+import org.marshlight.contract.Faults;
 import org.marshlight.contract.Pointer;
+import org.marshlight.contract.Suggestion;
 import org.marshlight.evidence.CoefficientBook;
 import org.marshlight.evidence.CoefficientRow;
 import org.marshlight.evidence.CoefficientSet;
@@ -33,13 +34,48 @@ public final class PlanCheck {
    * @param plan the plan as read
    */
   public static List<Fault> faults(Plan plan) {
+    return sorted(faults(plan, List.of()));
+  }
+
+  /**
+   * Every fault of a plan of which not everything could be read: faults of form first, then those
+   * of range and of the rules that join fields. A rule is not asked about a section in which a
+   * field alone is wrong.
+   *
+   * @param plan what could be read; null if nothing could
+   * @param stage the stage asked for
+   * @param unreadable faults of form, by pointers into the plan
+   */
+  public static List<Fault> faults(Plan plan, Stage stage, List<Fault> unreadable) {
+    if (plan == null) {
+      return List.copyOf(unreadable);
+    }
+    List<Fault> faults = faults(plan, unreadable);
+    if (unreadable.stream().allMatch(PlanCheck::leavesSections)) {
+      faults.addAll(PlanRules.faults(plan, stage));
+    }
+    return Faults.joined(unreadable, sorted(faults));
+  }
+
+  /** Whether every section is still there, so that none is found missing that was sent. */
+  private static boolean leavesSections(Fault unreadable) {
+    List<String> path = Pointer.names(unreadable.pointer());
+    return path.size() > 1 && !path.get(0).equals("given");
+  }
+
+  private static List<Fault> faults(Plan plan, List<Fault> unreadable) {
     List<Fault> faults = new ArrayList<>(RecordCheck.faults(plan));
     coefficientFaults(plan, faults);
-    if (faults.isEmpty()) {
-      faults.addAll(PlanRules.faults(plan));
-    }
-    faults.sort(Comparator.comparing(Fault::pointer).thenComparing(Fault::code));
-    return List.copyOf(faults);
+    List<Fault> single = new ArrayList<>(unreadable);
+    single.addAll(faults);
+    faults.addAll(PlanRules.faults(SoundSections.of(plan, single)));
+    return faults;
+  }
+
+  private static List<Fault> sorted(List<Fault> faults) {
+    return faults.stream()
+        .sorted(Comparator.comparing(Fault::pointer).thenComparing(Fault::code))
+        .toList();
   }
 
   /**
@@ -49,8 +85,7 @@ public final class PlanCheck {
   public static List<Fault> faults(Plan plan, Stage stage) {
     List<Fault> faults = new ArrayList<>(faults(plan));
     faults.addAll(PlanRules.faults(plan, stage));
-    faults.sort(Comparator.comparing(Fault::pointer).thenComparing(Fault::code));
-    return List.copyOf(faults);
+    return sorted(faults);
   }
 
   /**
@@ -93,11 +128,9 @@ public final class PlanCheck {
    */
   public static Fault unknownCoefficient(String pointer, String id) {
     List<String> ids = CoefficientBook.standard().rows().stream().map(CoefficientRow::id).toList();
-    return Nearest.to(id, ids)
-        .map(
-            nearest ->
-                Fault.of("loop.unknown-coefficient", pointer, id, ALLOWED, "nearest", nearest))
-        .orElseGet(() -> noCoefficient(pointer, id));
+    return Suggestion.closeTo(id, ids).isEmpty()
+        ? noCoefficient(pointer, id)
+        : Fault.unknown("loop.unknown-coefficient", pointer, id, id, ids, ALLOWED);
   }
 
   private static Fault noCoefficient(String pointer, String id) {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.marshlight.contract.Fault;
-import org.marshlight.contract.Nearest;
 import org.marshlight.contract.Pointer;
 import org.marshlight.contract.Quantity;
 import org.marshlight.contract.RecordShape;
@@ -236,15 +235,15 @@ public final class PlanField {
 
     private PlanField unknown(String name, List<String> known) {
       faults.add(
-          Fault.of(
+          Fault.unknown(
               "loop.pointer-unknown-name",
               at,
               pointer,
+              name,
+              known,
               "a field of the plan",
               "name",
-              name,
-              "nearest",
-              Nearest.to(name, known).orElse(Nearest.NONE)));
+              name));
       return null;
     }
 

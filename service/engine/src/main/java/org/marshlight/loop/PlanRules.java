@@ -19,7 +19,10 @@ import org.marshlight.feed.PersonalStreamCheck;
 import org.marshlight.wetland.BedCheck;
 import org.marshlight.wetland.BedDesign;
 
-/** Rules that join several fields of a plan; each field alone has already been found legal. */
+/**
+ * Rules that join several fields of a plan; each field alone has already been found legal, and a
+ * section with a field that is not is left out.
+ */
 final class PlanRules {
 
   /** A shuffled year has thousands of bad hours; naming a few is enough. */
@@ -37,8 +40,10 @@ final class PlanRules {
 
   static List<Fault> faults(Plan plan, CoefficientSet set) {
     List<Fault> faults = new ArrayList<>();
-    climate(plan, set, faults);
-    hours(plan, faults);
+    if (plan.site() != null) {
+      climate(plan, set, faults);
+      hours(plan, faults);
+    }
     feeds(plan, set, faults);
     faults.addAll(PersonalStreamCheck.faults(plan.people(), set));
     gas(plan, faults);

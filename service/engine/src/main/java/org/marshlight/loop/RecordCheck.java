@@ -14,7 +14,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator;
 import org.marshlight.contract.Fault;
-import org.marshlight.contract.Nearest;
 import org.marshlight.contract.Pointer;
 import org.marshlight.contract.Quantity;
 import org.marshlight.contract.RecordShape;
@@ -53,7 +52,7 @@ public final class RecordCheck {
     Object rejected = violation.getInvalidValue();
     Annotation constraint = violation.getConstraintDescriptor().getAnnotation();
     if (constraint instanceof NotNull) {
-      return Fault.of("loop.missing", pointer, null, "a value", "field", lastName(pointer));
+      return Fault.of("loop.missing", pointer, null, "a value", "field", fieldName(pointer));
     }
     if (constraint instanceof Quantity quantity) {
       return quantityFault(pointer, rejected, quantity);
@@ -65,7 +64,7 @@ public final class RecordCheck {
           rejected == null ? null : ((List<?>) rejected).size() + " values",
           "12 values, January first",
           "field",
-          lastName(pointer));
+          fieldName(pointer));
     }
     if (constraint instanceof Size size) {
       return Fault.of(
@@ -74,13 +73,13 @@ public final class RecordCheck {
           rejected instanceof String ? rejected : null,
           size.min() + " to " + size.max() + " entries or characters",
           "field",
-          lastName(pointer),
+          fieldName(pointer),
           "max",
           size.max());
     }
     if (constraint instanceof Pattern pattern) {
       return Fault.of(
-          "loop.malformed", pointer, rejected, pattern.regexp(), "field", lastName(pointer));
+          "loop.malformed", pointer, rejected, pattern.regexp(), "field", fieldName(pointer));
     }
     throw new IllegalStateException("constraint without a sentence: " + constraint);
   }
@@ -93,7 +92,7 @@ public final class RecordCheck {
     }
     Fault fault =
         outOfRange(
-            pointer, value, lastName(pointer), quantity.low(), quantity.high(), quantity.unit());
+            pointer, value, fieldName(pointer), quantity.low(), quantity.high(), quantity.unit());
     return quantity.reason().isEmpty() ? fault : because(fault, quantity.reason());
   }
 
@@ -136,12 +135,20 @@ public final class RecordCheck {
         field,
         "range",
         range,
+        "value",
+        sent(rejected),
         "low",
         low,
         "high",
         high,
         "unit",
         unit);
+  }
+
+  /** A number as it was sent, not rounded as sentences round, or what stands for none. */
+  private static String sent(Object value) {
+    boolean whole = value instanceof Double number && number == number.longValue();
+    return whole ? String.valueOf(((Double) value).longValue()) : String.valueOf(value);
   }
 
   /** Walks the records of the plan for texts that must be ids of a catalogue. */
@@ -153,15 +160,15 @@ public final class RecordCheck {
         String catalogue = field.catalogue().get();
         if (!KnownIds.of(catalogue).contains(id)) {
           faults.add(
-              Fault.of(
+              Fault.unknown(
                   "loop.not-in-catalogue",
                   at,
                   id,
+                  id,
+                  KnownIds.of(catalogue),
                   String.join(", ", KnownIds.of(catalogue)),
                   "catalogue",
-                  catalogue,
-                  "nearest",
-                  Nearest.to(id, KnownIds.of(catalogue)).orElse(Nearest.NONE)));
+                  catalogue));
         }
       } else if (value instanceof Record nested) {
         catalogueFaults(nested, at, faults);
@@ -188,6 +195,16 @@ public final class RecordCheck {
       }
     }
     return pointer;
+  }
+
+  /** The field's name; of an entry of a list, which one of which list. */
+  private static String fieldName(String pointer) {
+    String last = lastName(pointer);
+    if (!last.matches("\\d{1,6}")) {
+      return last;
+    }
+    String list = lastName(pointer.substring(0, pointer.lastIndexOf('/')));
+    return list + " (entry " + (Integer.parseInt(last) + 1) + ")";
   }
 
   private static String lastName(String pointer) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Months;
-import org.marshlight.contract.Nearest;
 import org.marshlight.contract.Pointer;
 import org.marshlight.contract.Quantity;
 import org.marshlight.contract.RecordShape;
@@ -164,15 +163,15 @@ record Figure(
   private static List<Figure> unknown(
       String pointer, String name, List<String> known, String at, List<Fault> faults) {
     faults.add(
-        Fault.of(
+        Fault.unknown(
             "study.pointer-unknown-name",
             at,
             pointer,
+            name,
+            known,
             "a figure of an estimate",
             "name",
-            name,
-            "nearest",
-            Nearest.to(name, known).orElse(Nearest.NONE)));
+            name));
     return List.of();
   }
 

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Set;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Faults;
-import org.marshlight.contract.Nearest;
 import org.marshlight.contract.Pointer;
 import org.marshlight.study.Headline.Group;
 
@@ -119,13 +118,13 @@ record Figures(List<Figure> list, boolean verdicts) {
     List<String> known = new ArrayList<>(Headline.names());
     known.addAll(List.of(ANNUAL, DECISION, MONTHLY, VERDICTS));
     faults.add(
-        Fault.of(
+        Fault.unknown(
             "study.unknown-figure",
             at,
             word,
-            "a pointer, or one of " + String.join(", ", known),
-            "nearest",
-            Nearest.to(word, known).orElse(Nearest.NONE)));
+            word,
+            known,
+            "a pointer, or one of " + String.join(", ", known)));
   }
 
   /** Adds a headline as far as the plan has it. */

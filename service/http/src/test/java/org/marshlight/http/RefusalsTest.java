@@ -186,6 +186,34 @@ class RefusalsTest {
     assertThat(problem.path("errors").get(0).path("rejected").asText()).isEqualTo("yes");
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "POST, /v1/estimates/loop, 'units, working'",
+    "POST, /v1/studies/sizing, costOnly",
+    "POST, /v1/climates/from-weather-file, hours",
+    "POST, /v1/formulas/climate.declination, none",
+    "GET, /v1/feeds, none",
+    "GET, /v1/feeds/whey, none",
+    "GET, /problems, none",
+    "GET, /, units",
+    "POST, /report, units"
+  })
+  void aQueryParameterThatAPathDoesNotHave(String method, String path, String allowed) {
+    String type =
+        path.equals("/report")
+            ? "application/x-www-form-urlencoded"
+            : path.endsWith("-file") ? "text/plain" : "application/json";
+    var request = Service.asking();
+    Response response =
+        (method.equals("POST") ? request.contentType(type).body("{}") : request)
+            .request(method, path + "?unit=si");
+    JsonNode error = Service.refused(response, 400, "bad-request").path("errors").get(0);
+    assertThat(error.path("code").asText()).isEqualTo("http.unknown-query");
+    assertThat(error.path("rejected").asText()).isEqualTo("unit");
+    assertThat(error.path("allowed").asText()).isEqualTo(allowed);
+    assertThat(error.path("detail").asText()).contains("unit", allowed);
+  }
+
   private static String errorOf(Response response, String problem) {
     return Service.refused(response, 400, problem).path("errors").get(0).path("code").asText();
   }

@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
@@ -28,6 +29,9 @@ class SampleRequestsTest {
 
   private static final String FOLDER = "sample-requests/";
   private static final double NEAR = 1e-9;
+
+  /** A number followed by the UCUM code of what has no unit, as in "3 1 is assumed". */
+  private static final Pattern BARE_CODE = Pattern.compile("\\d 1(?![\\d.]*\\d)(?=\\W|$)");
 
   static Stream<Sample> samples() {
     return Sample.all().stream();
@@ -78,6 +82,9 @@ class SampleRequestsTest {
   private static void json(Sample sample, Response response) throws IOException {
     String file = FOLDER + sample.name() + ".expected.json";
     JsonNode got = Service.json(response);
+    assertThat(got.findValuesAsText("text")).noneMatch(BARE_CODE.asPredicate());
+    assertThat(got.findValuesAsText("detail")).noneMatch(BARE_CODE.asPredicate());
+    assertThat(got.findValuesAsText("allowed")).noneMatch(BARE_CODE.asPredicate());
     if (Boolean.getBoolean("update")) {
       CommittedFile.expect(file, readable(got));
       return;

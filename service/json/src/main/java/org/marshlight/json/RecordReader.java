@@ -10,7 +10,6 @@ import java.util.Map;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Faults;
 import org.marshlight.contract.Months;
-import org.marshlight.contract.Nearest;
 import org.marshlight.contract.Pointer;
 import org.marshlight.contract.RecordShape;
 
@@ -51,13 +50,29 @@ public final class RecordReader {
    * @throws Faults if it is not, with every fault in the order of the part
    */
   static <R extends Record> R read(JsonDocument part, Class<R> type, String pointer) {
+    PartlyRead<R> read = readWhatCanBe(part, type, pointer);
+    if (!read.faults().isEmpty()) {
+      throw new Faults(read.faults());
+    }
+    return read.record();
+  }
+
+  /**
+   * As much of a document as fits the record; what does not is absent, with a fault.
+   *
+   * @param document the document
+   * @param type the record it should be
+   */
+  static <R extends Record> PartlyRead<R> readWhatCanBe(JsonDocument document, Class<R> type) {
+    return readWhatCanBe(document, type, Pointer.ROOT);
+  }
+
+  private static <R extends Record> PartlyRead<R> readWhatCanBe(
+      JsonDocument part, Class<R> type, String pointer) {
     RecordReader reader = new RecordReader();
     part.repeated().forEach(reader::add);
     Record read = reader.record(part.tree(), type, pointer);
-    if (!reader.faults.isEmpty()) {
-      throw new Faults(reader.faults);
-    }
-    return type.cast(read);
+    return new PartlyRead<>(type.cast(read), reader.faults);
   }
 
   private Record record(JsonNode node, Class<? extends Record> type, String pointer) {
@@ -76,7 +91,7 @@ public final class RecordReader {
         values[index] = field(entry.getValue(), shape.fields().get(index), at);
       }
     }
-    return faults.isEmpty() ? shape.create(values) : null;
+    return shape.create(values);
   }
 
   private Object field(JsonNode node, RecordShape.Field field, String pointer) {
@@ -197,13 +212,13 @@ public final class RecordReader {
     Object chosen = choices.get(node.textValue());
     if (chosen == null) {
       add(
-          Fault.of(
+          Fault.unknown(
               "json.unknown-choice",
               pointer,
               node.textValue(),
-              String.join(", ", choices.keySet()),
-              "nearest",
-              Nearest.to(node.textValue(), choices.keySet()).orElse(Nearest.NONE)));
+              node.textValue(),
+              choices.keySet(),
+              String.join(", ", choices.keySet())));
     }
     return chosen;
   }
@@ -211,13 +226,13 @@ public final class RecordReader {
   private void unknown(String name, JsonNode value, List<String> known, String pointer) {
     if (faults.size() < MOST_FAULTS) {
       add(
-          Fault.of(
+          Fault.unknown(
               "json.unknown-name",
               pointer,
               value.isValueNode() ? value.asText() : null,
-              String.join(", ", known),
-              "nearest",
-              Nearest.to(name, known).orElse(Nearest.NONE)));
+              name,
+              known,
+              String.join(", ", known)));
     }
   }
 

@@ -3,6 +3,7 @@ package org.marshlight.json;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
+import org.marshlight.Studies;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Faults;
 import org.marshlight.contract.Pointer;
@@ -38,8 +39,17 @@ public record StudyDocument<T extends Record>(StudyRequest<T> request, String pl
     R request =
         type.equals(ComparisonRequest.class)
             ? type.cast(comparison(document))
-            : RecordReader.read(document, type);
+            : request(RecordReader.readWhatCanBe(document, type));
     return new StudyDocument<>(request, hash(document.tree()));
+  }
+
+  private static <R extends Record & StudyRequest<?>> R request(PartlyRead<R> read) {
+    R request = read.record();
+    if (!read.faults().isEmpty()) {
+      throw new Faults(
+          request == null ? read.faults() : Studies.faults(request, request.plan(), read.faults()));
+    }
+    return request;
   }
 
   /** Faults of a request with pointers as its document has them: a variant is sent as a patch. */
@@ -63,7 +73,13 @@ public record StudyDocument<T extends Record>(StudyRequest<T> request, String pl
   }
 
   private static ComparisonRequest comparison(JsonDocument document) {
-    PatchedComparison sent = RecordReader.read(document, PatchedComparison.class);
+    PartlyRead<PatchedComparison> read =
+        RecordReader.readWhatCanBe(document, PatchedComparison.class);
+    PatchedComparison sent = read.record();
+    if (!read.faults().isEmpty()) {
+      throw new Faults(
+          sent == null ? read.faults() : Studies.faults(sent, sent.plan(), read.faults()));
+    }
     if (sent.variants() == null) {
       return new ComparisonRequest(sent.plan(), null, sent.outputs());
     }

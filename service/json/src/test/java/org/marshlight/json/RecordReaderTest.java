@@ -135,7 +135,9 @@ class RecordReaderTest {
   }
 
   private static List<Fault> faultsOf(String json) {
-    Faults thrown = catchThrowableOfType(Faults.class, () -> plan(json));
+    JsonDocument document = JsonDocument.parse(json.getBytes(StandardCharsets.UTF_8));
+    Faults thrown =
+        catchThrowableOfType(Faults.class, () -> RecordReader.read(document, Plan.class));
     assertThat(thrown).as(json).isInstanceOf(Faults.class);
     return thrown.list();
   }

@@ -107,7 +107,13 @@ class StudyDocumentTest {
             thrown ->
                 assertThat(thrown.list())
                     .extracting(Fault::pointer)
-                    .containsExactly("/plan/site", "/vary/0/low", "/sed"));
+                    .containsExactly(
+                        "/plan/site",
+                        "/vary/0/low",
+                        "/sed",
+                        "/draws",
+                        "/vary/0/high",
+                        "/vary/0/pointer"));
   }
 
   @Test

@@ -14,8 +14,8 @@ import org.marshlight.http.problems.Refusal;
 /**
  * Turns away what a path does not answer: other methods, bodies of another type, parameters that it
  * does not have, forms of answer that it cannot give. What passes has its one best form as Accept
- * header and its plain type as Content-Type, so that the routes need not choose, nor read parameters
- * that may be ill formed.
+ * header and its plain type as Content-Type, so that the routes need not choose, nor read
+ * parameters that may be ill formed.
  */
 @ApplicationScoped
 public class Doorkeeper {

@@ -33,7 +33,7 @@ public class Estimates {
     reader.units();
     return admission.admit(
         () -> {
-          PlanDocument document = PlanDocument.read(body);
+          PlanDocument document = PlanDocument.read(body, stage);
           reader.take(document.plan());
           return Marshlight.estimate(
               new Marshlight.Request(document.plan(), stage, steps, document.sha256()));

@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import org.marshlight.contract.Fault;
-import org.marshlight.contract.Nearest;
-import org.marshlight.contract.Params;
 import org.marshlight.contract.Pointer;
 
 /** Thrown where the service itself, rather than the engine, refuses a request. */
@@ -40,19 +38,17 @@ public final class Refusal extends RuntimeException {
 
   /** A catalogue has no item of that id. */
   public static Refusal unknownId(String catalogue, String id, Collection<String> known) {
-    Map<String, Object> params =
-        Params.of("catalogue", catalogue, "nearest", Nearest.to(id, known).orElse(Nearest.NONE));
     Fault fault =
-        Fault.of(
+        Fault.unknown(
             "http.unknown-id",
             Pointer.ROOT,
             id,
+            id,
+            known,
             "an id of /v1/" + catalogue,
             "catalogue",
-            catalogue,
-            "nearest",
-            params.get("nearest"));
-    return new Refusal(ProblemKind.UNKNOWN_ID, params, List.of(fault));
+            catalogue);
+    return new Refusal(ProblemKind.UNKNOWN_ID, fault.params(), List.of(fault));
   }
 
   /** A parameter of the query is wrong. */
