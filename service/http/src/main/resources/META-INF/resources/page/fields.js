@@ -6,28 +6,49 @@ import { parsed, short, shown, taken, unitOf } from "./units.js";
 
 const NEW = /__n__/g;
 
+const SITE = "/site";
+const STATION = "/site/climate/id";
+const NORMALS = "/site/climate/monthly";
+const RAIN = "/site/climate/monthly/rainMm";
+
+/** What a station brings with it: each is a field of the site and of the list of stations. */
+const PLACE = ["latitudeDeg", "longitudeDeg", "elevationM"];
+
 /** What the page has fields for, so that the rest of a plan can be told of. */
 export class Fields {
   /**
    * @param form the form
    * @param changed is called with the pointer of what was changed
+   * @param stations gives a promise of the listed stations by id
    */
-  constructor(form, changed) {
+  constructor(form, changed, stations) {
     this.form = form;
     this.changed = changed;
+    this.stations = stations;
+    this.station = null;
     this.plan = {};
     this.customary = false;
-    this.put_aside = {};
+    this.untouched = null;
+    this.#forget();
+    form.addEventListener("focusin", (event) => this.#entered(event.target));
+    // one event for each edit: a tick box that was handled on change as well would be handled twice
     form.addEventListener("input", (event) => this.#typed(event.target));
-    form.addEventListener("change", (event) => this.#typed(event.target));
     form.addEventListener("click", (event) => this.#pressed(event.target));
     form.addEventListener("paste", (event) => this.#pasted(event));
   }
 
-  /** Shows a plan. */
-  show(plan) {
+  /**
+   * Shows a plan.
+   *
+   * @param plan the plan
+   * @param another whether it is another plan, so that what was set aside from the last one goes
+   */
+  show(plan, another) {
     this.plan = plan;
-    this.put_aside = {};
+    this.untouched = null;
+    if (another) {
+      this.#forget();
+    }
     this.form
       .querySelectorAll('[data-kind="list"], [data-kind="overrides"]')
       .forEach((list) => this.#list(list));
@@ -40,7 +61,7 @@ export class Fields {
     this.#all();
   }
 
-  /** Elements that show what lies at or nearest above a pointer. */
+  /** The element that shows what lies at or nearest above a pointer. */
   nearest(pointer) {
     for (let at = pointer; at !== ""; at = at.slice(0, at.lastIndexOf("/"))) {
       const found = this.form.querySelector(`[data-pointer="${CSS.escape(at)}"]`);
@@ -51,9 +72,18 @@ export class Fields {
     return null;
   }
 
+  /** Drops what was unticked, removed or replaced by a station. */
+  #forget() {
+    this.setAside = {};
+    this.removed = {};
+  }
+
   #all() {
-    this.form.querySelectorAll("[data-pointer]").forEach((element) => this.#one(element));
     this.#climate();
+    this.form.querySelectorAll("[data-pointer]").forEach((element) => this.#one(element));
+    this.form
+      .querySelectorAll('[data-kind="list"], [data-kind="overrides"]')
+      .forEach((list) => this.#undoButton(list));
   }
 
   #one(element) {
@@ -93,11 +123,8 @@ export class Fields {
   #number(element, value) {
     const unit = unitOf(element);
     const input = element.querySelector("input");
-    const usual = element.dataset.usual;
     input.value = shown(value, unit, this.customary);
-    input.placeholder = usual
-      ? short(this.customary ? (Number(usual) * unit.times) / unit.over + unit.offset : Number(usual))
-      : "";
+    input.placeholder = this.#pale(this.#brought(element) ?? element.dataset.usual, unit);
     element.querySelector(".typed .unit").textContent = this.customary ? unit.us : unit.si;
   }
 
@@ -106,14 +133,50 @@ export class Fields {
     element.querySelector("legend .unit").textContent = this.customary ? unit.us : unit.si;
     element.querySelectorAll("input").forEach((input, i) => {
       input.value = shown((value ?? [])[i], unit, this.customary);
+      input.placeholder = this.#pale(this.#brought(element)?.[i], unit);
     });
   }
 
-  /** Own normals are asked for only where no station is named. */
+  /** What is used where a field is left open, as the text that is shown pale. */
+  #pale(value, unit) {
+    if (value === undefined || value === null || value === "") {
+      return "";
+    }
+    const number = Number(value);
+    return short(this.customary ? (number * unit.times) / unit.over + unit.offset : number);
+  }
+
+  /** What the named station says of a field of the place; undefined for nothing. */
+  #brought(element) {
+    const pointer = element.dataset.pointer;
+    const name = pointer.slice(SITE.length + 1);
+    if (PLACE.includes(name)) {
+      return this.station?.[name];
+    }
+    return pointer === RAIN ? this.station?.monthly?.rainMm : undefined;
+  }
+
+  /** Own normals are asked for only where no station is named; its rain can be replaced. */
   #climate() {
-    const own = this.form.querySelector('[data-pointer="/site/climate/monthly"]');
-    if (own) {
-      own.hidden = Boolean(get(this.plan, "/site/climate/id"));
+    const id = get(this.plan, STATION);
+    this.form.querySelectorAll(`[data-pointer^="${NORMALS}/"]`).forEach((field) => {
+      field.hidden = Boolean(id) && field.dataset.pointer !== RAIN;
+    });
+    this.form.querySelectorAll(`[data-pointer="${NORMALS}"] > .finer`).forEach((finer) => {
+      finer.hidden = Boolean(id);
+    });
+    if ((this.station?.id ?? "") !== (id ?? "")) {
+      this.station = null;
+      this.#look(id);
+    }
+  }
+
+  /** Shows the place of a station as soon as the list of stations is there. */
+  async #look(id) {
+    const station = id ? (await this.stations()).get(id) : undefined;
+    if (station && id === get(this.plan, STATION)) {
+      this.station = station;
+      this.#all();
     }
   }
 
@@ -171,6 +234,8 @@ export class Fields {
     const pointer = element.dataset.pointer;
     if (element.dataset.kind === "section") {
       this.#section(element, target.checked);
+    } else if (pointer === STATION) {
+      this.#weather(target.value);
     } else {
       const value = this.#value(element, target);
       if (value === undefined) {
@@ -178,19 +243,31 @@ export class Fields {
       } else {
         put(this.plan, pointer, value);
       }
-      if (pointer === "/site/climate/id") {
-        this.#weather(value);
-      }
     }
     this.changed(pointer);
+  }
+
+  /** Keeps what a number was before it is edited: a field shows fewer digits than the plan has. */
+  #entered(target) {
+    const element = target.closest('[data-kind="number"]');
+    this.untouched = element
+      ? { element, text: target.value, value: get(this.plan, element.dataset.pointer) }
+      : null;
+  }
+
+  #numberIn(element, text) {
+    if (text.trim() === "") {
+      return undefined;
+    }
+    return this.untouched?.element === element && this.untouched.text === text
+      ? this.untouched.value
+      : taken(text, unitOf(element), this.customary);
   }
 
   #value(element, target) {
     switch (element.dataset.kind) {
       case "number":
-        return target.value.trim() === ""
-          ? undefined
-          : taken(target.value, unitOf(element), this.customary);
+        return this.#numberIn(element, target.value);
       case "twelve":
       case "sectors": {
         const unit = unitOf(element);
@@ -226,9 +303,9 @@ export class Fields {
   #section(element, there) {
     const pointer = element.dataset.pointer;
     if (there) {
-      put(this.plan, pointer, this.put_aside[pointer] ?? {});
+      put(this.plan, pointer, get(this.plan, pointer) ?? this.setAside[pointer] ?? {});
     } else {
-      this.put_aside[pointer] = get(this.plan, pointer);
+      this.setAside[pointer] = get(this.plan, pointer);
       delete this.plan[pointer.slice(1)];
     }
     element.querySelectorAll('[data-kind="list"]').forEach((list) => this.#list(list));
@@ -243,14 +320,29 @@ export class Fields {
       || element?.dataset.kind === "section";
   }
 
-  /** A station and own normals rule each other out. */
+  /** A station brings its own weather and place; what was there before is set aside. */
   #weather(id) {
+    const site = this.plan.site ?? {};
     if (id) {
-      this.put_aside.monthly = get(this.plan, "/site/climate/monthly") ?? this.put_aside.monthly;
-      delete this.plan.site.climate.monthly;
-    } else if (this.put_aside.monthly) {
-      put(this.plan, "/site/climate/monthly", this.put_aside.monthly);
+      if (!site.climate?.id) {
+        this.setAside[SITE] = {
+          monthly: site.climate?.monthly,
+          place: PLACE.map((name) => site[name]),
+        };
+      }
+      PLACE.forEach((name) => delete site[name]);
+      site.climate = { id };
+    } else {
+      const before = this.setAside[SITE];
+      site.climate = before?.monthly ? { monthly: before.monthly } : {};
+      PLACE.forEach((name, i) => {
+        delete site[name];
+        if (before?.place[i] !== undefined) {
+          site[name] = before.place[i];
+        }
+      });
     }
+    this.plan.site = site;
     this.#all();
   }
 
@@ -271,47 +363,93 @@ export class Fields {
   }
 
   #pressed(target) {
-    const button = target.closest("button.add, button.remove");
+    const button = target.closest("button.add, button.remove, button.undo");
     if (!button) {
       return;
     }
     const list = button.closest('[data-kind="list"], [data-kind="overrides"]');
     const entries = list.querySelector(":scope > .entries");
-    const adding = button.classList.contains("add");
-    if (list.dataset.kind === "overrides") {
-      if (adding) {
-        entries.append(this.#override(list.querySelector(":scope > template"), "", ""));
-        entries.lastElementChild.querySelector("input").focus();
-      } else {
-        button.closest(".entry").remove();
-        list.querySelector("button.add").focus();
-        this.#overrides(list);
-      }
-      return;
-    }
+    const act = ["add", "remove", "undo"].find((name) => button.classList.contains(name));
+    const at = [...entries.children].indexOf(button.closest(".entry"));
+    const entry = list.dataset.kind === "overrides"
+      ? this.#changeOverrides(list, entries, act, at)
+      : this.#changeList(list, entries, act, at);
+    this.#undoButton(list);
+    const next = act === "remove"
+      ? list.querySelector(":scope > button.undo")
+      : entry.querySelector("input, select");
+    next.focus();
+  }
+
+  /** Adds, removes or brings back an entry of a list; gives the one that is there now. */
+  #changeList(list, entries, act, at) {
     const pointer = list.dataset.pointer;
-    const values = get(this.plan, pointer) ?? [];
-    if (adding) {
-      put(this.plan, pointer, [...values, {}]);
+    const values = [...(get(this.plan, pointer) ?? [])];
+    const removed = this.#removedFrom(list);
+    let place = values.length;
+    if (act === "remove") {
+      removed.push({ at, value: values.splice(at, 1)[0] });
+    } else if (act === "undo") {
+      const last = removed.pop();
+      place = Math.min(last.at, values.length);
+      values.splice(place, 0, last.value);
     } else {
-      values.splice(Number(button.closest(".entry").dataset.index), 1);
-      if (values.length === 0) {
-        drop(this.plan, pointer, (above) => this.#stays(above));
-      }
+      values.push({});
+    }
+    if (values.length === 0) {
+      drop(this.plan, pointer, (above) => this.#stays(above));
+    } else {
+      put(this.plan, pointer, values);
     }
     this.#list(list);
     this.#all();
-    const next = adding
-      ? entries.lastElementChild.querySelector("input, select")
-      : list.querySelector(":scope > button.add");
-    next.focus();
     this.changed(pointer);
+    return entries.children[place];
+  }
+
+  /** The same for the numbers that are set by their ids. */
+  #changeOverrides(list, entries, act, at) {
+    const removed = this.#removedFrom(list);
+    const template = list.querySelector(":scope > template");
+    let entry = entries.children[at];
+    if (act === "remove") {
+      const value = entry.querySelector(".amount").value;
+      removed.push({ at, value: [entry.querySelector(".key").value, value] });
+      entry.remove();
+    } else if (act === "undo") {
+      const last = removed.pop();
+      entry = this.#override(template, ...last.value);
+      entries.insertBefore(entry, entries.children[last.at] ?? null);
+    } else {
+      entry = this.#override(template, "", "");
+      entries.append(entry);
+    }
+    if (act !== "add") {
+      this.#overrides(list);
+    }
+    return entry;
+  }
+
+  /** What was removed from a list, the latest last. */
+  #removedFrom(list) {
+    return (this.removed[list.dataset.pointer] ??= []);
+  }
+
+  /** The button that brings back what was removed last. */
+  #undoButton(list) {
+    const last = this.#removedFrom(list).at(-1);
+    const button = list.querySelector(":scope > button.undo");
+    button.hidden = last === undefined;
+    button.querySelector(".count").textContent = last === undefined ? "" : String(last.at + 1);
   }
 
   /** Twelve numbers copied from a table fill twelve fields at once. */
   #pasted(event) {
     const element = event.target.closest('[data-kind="twelve"], [data-kind="sectors"]');
-    const texts = (event.clipboardData?.getData("text") ?? "").trim().split(/[\s;,]+/);
+    const copied = (event.clipboardData?.getData("text") ?? "").trim();
+    // a comma parts numbers only where nothing else does; else it is a decimal comma
+    const spaced = copied.split(/[\s;]+/);
+    const texts = spaced.length === 12 ? spaced : copied.split(/[\s;,]+/);
     if (!element || texts.length !== 12 || texts.some((text) => parsed(text) === null)) {
       return;
     }

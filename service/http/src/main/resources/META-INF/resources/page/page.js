@@ -8,9 +8,18 @@ import { startStudies } from "./studies.js";
 const WAIT = 350;
 const AGAIN = 1500;
 
+/** How many figures follow the reader down a small screen. */
+const BRIEF = 3;
+
+/** Stands for a change that makes no entry of its own in the browser's history. */
+const SAME_ENTRY = "same entry";
+
 const form = document.getElementById("plan-form");
 const status = document.getElementById("status");
 const problems = document.getElementById("problems");
+const old = document.getElementById("old");
+const brief = document.getElementById("brief");
+const freshAsked = document.getElementById("fresh-asked");
 const demo = JSON.parse(document.getElementById("demo").textContent);
 const says = JSON.parse(document.getElementById("says").textContent);
 
@@ -18,8 +27,25 @@ let timer = 0;
 let asking = null;
 let counted = 0;
 
-const fields = new Fields(form, () => later());
+let edited = SAME_ENTRY;
+let editedBefore = null;
+let address = location.hash;
+let listed = null;
+
+const fields = new Fields(form, later, stations);
 const studies = startStudies(() => fields.plan, () => fields.customary, says);
+
+/** The listed stations by id; none if the list does not come. */
+function stations() {
+  listed ??= fetch("/v1/climates")
+    .then((response) => response.json())
+    .then((answer) => new Map(answer.items.map((station) => [station.id, station])))
+    .catch(() => {
+      listed = null;
+      return new Map();
+    });
+  return listed;
+}
 
 /** A text with its places filled. */
 function said(key, places = {}) {
@@ -31,8 +57,15 @@ function tellStatus(text, bad = false) {
   status.classList.toggle("bad", bad);
 }
 
-function later() {
-  document.body.dataset.state = "changed";
+/** Enters a state of the page; in all but one, the answer shown is not that of the plan shown. */
+function enter(state) {
+  document.body.dataset.state = state;
+  old.hidden = state === "worked";
+}
+
+function later(pointer) {
+  edited = pointer;
+  enter("changed");
   studies.stale();
   clearTimeout(timer);
   timer = setTimeout(work, WAIT);
@@ -45,9 +78,10 @@ async function work() {
   const mine = new AbortController();
   asking = mine;
   const count = ++counted;
-  document.body.dataset.state = "working";
+  enter("working");
   tellStatus(said("page.working"));
   try {
+    await remember(count);
     const answer = await ask(fields.plan, fields.customary, mine.signal);
     if (count !== counted) {
       return;
@@ -57,31 +91,51 @@ async function work() {
       timer = setTimeout(work, AGAIN);
       return;
     }
-    await remember();
     clear(form, problems);
     if (answer.problem) {
-      const faults = tell(answer.problem, fields, problems);
+      const faults = tell(answer.problem, fields, problems, says);
       tellStatus(said("page.problems", { count: faults }), true);
-      document.body.dataset.state = "problems";
+      enter("problems");
     } else {
       place(answer.report, document);
+      inBrief();
       kept();
       tellStatus(said("page.worked"));
-      document.body.dataset.state = "worked";
+      enter("worked");
     }
   } catch (failure) {
     if (failure.name !== "AbortError" && count === counted) {
       tellStatus(said("page.offline"), true);
-      document.body.dataset.state = "offline";
+      enter("offline");
     }
   }
 }
 
-/** The plan stands in the page's address, which the browser keeps and nobody else is sent. */
-async function remember() {
+/** The figures that follow the reader down a small screen. */
+function inBrief() {
+  const figures = [...document.querySelectorAll("#shortly dl div")].slice(0, BRIEF);
+  brief.textContent = figures
+    .map((figure) => figure.querySelector("dd").textContent.trim())
+    .join(" \u00b7 ");
+}
+
+/**
+ * The plan stands in the page's address, which the browser keeps and nobody else is sent. Each
+ * change makes an entry of the browser's history, so that Back recovers what was there before;
+ * what is typed into one field makes one entry.
+ */
+async function remember(count) {
   const units = fields.customary ? "&u=us" : "";
   const text = `#p=${await packed(fields.plan)}${units}`;
-  history.replaceState(null, "", text);
+  if (count !== counted) {
+    return;
+  }
+  if (text !== location.hash) {
+    const same = edited === SAME_ENTRY || (edited !== null && edited === editedBefore);
+    history[same ? "replaceState" : "pushState"](null, "", text);
+  }
+  editedBefore = edited === SAME_ENTRY ? editedBefore : edited;
+  address = text;
 }
 
 /** What the page has no fields for stays in the plan, and is told. */
@@ -98,9 +152,9 @@ function kept() {
   note.textContent = names.length === 0 ? "" : said("form.kept", { names: names.join(", ") });
 }
 
-function show(plan) {
+function show(plan, another = true) {
   clear(form, problems);
-  fields.show(structuredClone(plan));
+  fields.show(structuredClone(plan), another);
   kept();
 }
 
@@ -112,11 +166,11 @@ function measure(customary) {
 }
 
 /** The plan and units of the page's address; the demo if it holds none. */
-async function fromAddress() {
+async function fromAddress(another) {
   const parts = new URLSearchParams(location.hash.slice(1));
   measure(parts.get("u") === "us");
   try {
-    show(parts.has("p") ? await unpacked(parts.get("p")) : demo);
+    show(parts.has("p") ? await unpacked(parts.get("p")) : demo, another);
   } catch {
     show(demo);
     parts.delete("p");
@@ -139,18 +193,32 @@ function fileName(ending) {
 }
 
 async function saveTable() {
-  const response = await fetch(
-    `/v1/estimates/loop?units=${fields.customary ? "us-customary" : "si"}`,
-    {
-      method: "POST",
-      headers: { "Content-Type": "application/json", Accept: "text/csv" },
-      body: JSON.stringify(fields.plan),
-    },
-  );
-  if (response.ok) {
-    download(await response.text(), "text/csv", fileName("csv"));
-  } else {
-    work();
+  try {
+    const response = await fetch(
+      `/v1/estimates/loop?units=${fields.customary ? "us-customary" : "si"}`,
+      {
+        method: "POST",
+        headers: { "Content-Type": "application/json", Accept: "text/csv" },
+        body: JSON.stringify(fields.plan),
+      },
+    );
+    if (response.ok) {
+      download(await response.text(), "text/csv", fileName("csv"));
+    } else {
+      await work();
+      toProblem();
+    }
+  } catch {
+    await work();
+  }
+}
+
+/** Takes the reader to the first field that cannot be taken. */
+function toProblem() {
+  if (document.body.dataset.state === "problems") {
+    const field = form.querySelector('[aria-invalid="true"]') ?? problems;
+    field.scrollIntoView({ block: "center" });
+    field.focus({ preventScroll: true });
   }
 }
 
@@ -161,6 +229,7 @@ async function openFile(file) {
       throw new SyntaxError("no object");
     }
     show(plan);
+    edited = null;
     await work();
     if (document.body.dataset.state === "worked") {
       tellStatus(said("page.opened"));
@@ -170,9 +239,21 @@ async function openFile(file) {
   }
 }
 
-/** The report is asked for as a form is sent, with the whole plan in one field. */
+/**
+ * The report is asked for as a form is sent, with the whole plan in one field. A plan that cannot
+ * be worked has no report: the reader is taken to what is wrong with it.
+ */
 function openReport(event) {
   event.preventDefault();
+  if (document.body.dataset.state === "problems") {
+    tellStatus(said("page.no-report"), true);
+    toProblem();
+    return;
+  }
+  if (document.body.dataset.state === "offline") {
+    work();
+    return;
+  }
   const sent = document.createElement("form");
   sent.method = "post";
   sent.action = "/report";
@@ -216,6 +297,7 @@ form.addEventListener("submit", openReport);
 document.getElementById("units").addEventListener("change", (event) => {
   measure(event.target.value === "us-customary");
   studies.stale();
+  edited = SAME_ENTRY;
   work();
 });
 document.getElementById("save").addEventListener("click", () => {
@@ -233,15 +315,29 @@ document.getElementById("file").addEventListener("change", (event) => {
 });
 document.getElementById("table").addEventListener("click", saveTable);
 document.getElementById("fresh").addEventListener("click", () => {
+  freshAsked.showModal();
+});
+document.getElementById("fresh-no").addEventListener("click", () => freshAsked.close());
+document.getElementById("fresh-yes").addEventListener("click", () => {
+  freshAsked.close();
   show(demo);
+  edited = null;
   work();
 });
 document
   .querySelector('[data-kind="overrides"]')
   ?.addEventListener("focusin", listNumbers, { once: true });
 window.addEventListener("hashchange", async () => {
-  await fromAddress();
-  work();
+  if (location.hash === "" || /[#&][pu]=/.test(location.hash)) {
+    await fromAddress(false);
+    edited = SAME_ENTRY;
+    editedBefore = null;
+    studies.stale();
+    await work();
+  } else {
+    // a jump within the page; the address goes on holding the plan
+    history.replaceState(null, "", location.pathname + address);
+  }
 });
 window.addEventListener("beforeprint", () => {
   document.querySelectorAll("details.fold, details.behind, details.more").forEach((details) => {
@@ -256,8 +352,9 @@ window.addEventListener("afterprint", () => {
   });
 });
 
-if (await fromAddress()) {
+inBrief();
+if (await fromAddress(true)) {
   await work();
 } else {
-  document.body.dataset.state = "worked";
+  enter("worked");
 }

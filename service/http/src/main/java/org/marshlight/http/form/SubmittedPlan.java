@@ -1,13 +1,17 @@
 package org.marshlight.http.form;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.marshlight.http.form.Item.Kind;
 
 /**
@@ -21,38 +25,84 @@ public final class SubmittedPlan {
 
   private static final String CLIMATE_ID = "/site/climate/id";
   private static final String NORMALS = "/site/climate/monthly/";
+  private static final String RAIN = "/site/climate/monthly/rainMm/";
+
+  /** What a station brings with it. */
+  private static final Set<String> PLACE =
+      Set.of("/site/latitudeDeg", "/site/longitudeDeg", "/site/elevationM");
+
+  private static final int TWELVE = 12;
 
   private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
 
   private SubmittedPlan() {}
 
   /**
-   * The plan.
+   * The plan. A station that it names brings its own place: normals, and what still is as the form
+   * showed it at first, belong to the place before.
    *
    * @param fields values by name, as the form sent them
+   * @param shownAtFirst the plan that the form showed before anybody typed
    */
-  public static ObjectNode of(Map<String, List<String>> fields) {
+  public static ObjectNode of(Map<String, List<String>> fields, JsonNode shownAtFirst) {
     Branch root = new Branch();
-    boolean listedClimate = !first(fields.get(CLIMATE_ID)).isBlank();
+    Predicate<String> replaced = replacedByStation(fields, shownAtFirst);
     fields.forEach(
         (name, values) -> {
           if (name.startsWith(HAS)) {
             root.reach(name.substring(HAS.length()));
-          } else if (name.startsWith("/")
-              && has(fields, name)
-              && !(listedClimate && name.startsWith(NORMALS))) {
+          } else if (name.startsWith("/") && has(fields, name) && !replaced.test(name)) {
             put(root, name, values);
           }
         });
     return (ObjectNode) root.json();
   }
 
+  /** The same with the entries of sections that are not ticked, for a form to show again. */
+  public static ObjectNode entries(Map<String, List<String>> fields, JsonNode shownAtFirst) {
+    Map<String, List<String>> ticked = new LinkedHashMap<>(fields);
+    absent(fields).forEach(section -> ticked.put(HAS + section, List.of("1")));
+    return of(ticked, shownAtFirst);
+  }
+
+  /** The sections that a form shows and that are not ticked, by pointer. */
+  public static Set<String> absent(Map<String, List<String>> fields) {
+    return fields.keySet().stream()
+        .filter(name -> name.startsWith("/") && !has(fields, name))
+        .map(SubmittedPlan::section)
+        .collect(Collectors.toSet());
+  }
+
+  private static Predicate<String> replacedByStation(
+      Map<String, List<String>> fields, JsonNode shownAtFirst) {
+    if (first(fields.get(CLIMATE_ID)).isBlank()) {
+      return name -> false;
+    }
+    Predicate<String> untouched =
+        name -> TypedNumber.of(first(fields.get(name))).equals(number(shownAtFirst.at(name)));
+    boolean ownRain =
+        fields.keySet().stream().anyMatch(name -> name.startsWith(RAIN) && !untouched.test(name));
+    return name ->
+        name.startsWith(RAIN)
+            ? !ownRain
+            : name.startsWith(NORMALS) || PLACE.contains(name) && untouched.test(name);
+  }
+
+  private static OptionalDouble number(JsonNode node) {
+    return node.isNumber() ? OptionalDouble.of(node.doubleValue()) : OptionalDouble.empty();
+  }
+
   /** Whether the section of a field is ticked, if it is one that can be. */
   private static boolean has(Map<String, List<String>> fields, String name) {
-    int end = name.indexOf('/', 1);
-    String section = end < 0 ? name : name.substring(0, end);
-    boolean optional = end > 0 && FieldKind.at(section).filter(Kind.SECTION::equals).isPresent();
+    String section = section(name);
+    boolean optional =
+        !section.equals(name) && FieldKind.at(section).filter(Kind.SECTION::equals).isPresent();
     return !optional || fields.containsKey(HAS + section);
+  }
+
+  private static String section(String name) {
+    int end = name.indexOf('/', 1);
+    return end < 0 ? name : name.substring(0, end);
   }
 
   private static void put(Branch root, String pointer, List<String> values) {
@@ -68,9 +118,9 @@ public final class SubmittedPlan {
       }
     } else {
       int last = pointer.lastIndexOf('/');
-      root.reach(pointer.substring(0, last))
-          .leaves
-          .put(pointer.substring(last + 1), leaf(kind, filled.get(0)));
+      Branch branch = root.reach(pointer.substring(0, last));
+      branch.twelve = kind == Kind.TWELVE || kind == Kind.SECTORS;
+      branch.leaves.put(pointer.substring(last + 1), leaf(kind, filled.get(0)));
     }
   }
 
@@ -83,13 +133,13 @@ public final class SubmittedPlan {
   }
 
   private static JsonNode number(String text) {
-    try {
-      double value = Double.parseDouble(text);
-      boolean whole = value == Math.rint(value) && Math.abs(value) < 1e15;
-      return whole ? JSON.numberNode((long) value) : JSON.numberNode(value);
-    } catch (NumberFormatException e) {
+    OptionalDouble typed = TypedNumber.of(text);
+    if (typed.isEmpty() || !Double.isFinite(typed.getAsDouble())) {
       return JSON.textNode(text);
     }
+    double value = typed.getAsDouble();
+    boolean whole = value == Math.rint(value) && Math.abs(value) < 1e15;
+    return whole ? JSON.numberNode((long) value) : JSON.numberNode(value);
   }
 
   private static String first(List<String> values) {
@@ -101,6 +151,7 @@ public final class SubmittedPlan {
 
     private final Map<String, JsonNode> leaves = new LinkedHashMap<>();
     private final Map<String, Branch> branches = new LinkedHashMap<>();
+    private boolean twelve;
 
     /** The branch that a pointer names, made if need be. */
     private Branch reach(String pointer) {
@@ -132,8 +183,17 @@ public final class SubmittedPlan {
       TreeMap<Integer, JsonNode> inOrder = new TreeMap<>();
       leaves.forEach((index, leaf) -> inOrder.put(Integer.valueOf(index), leaf));
       branches.forEach((index, branch) -> inOrder.put(Integer.valueOf(index), branch.json()));
-      List<JsonNode> elements = new ArrayList<>(inOrder.values());
-      return JSON.arrayNode().addAll(elements);
+      return twelve ? withGaps(inOrder) : JSON.arrayNode().addAll(inOrder.values());
+    }
+
+    /** A month or sector that was left open keeps its place among the twelve. */
+    private static ArrayNode withGaps(TreeMap<Integer, JsonNode> inOrder) {
+      ArrayNode all = JSON.arrayNode();
+      int length = Math.max(TWELVE, inOrder.lastKey() + 1);
+      for (int i = 0; i < length; i++) {
+        all.add(inOrder.getOrDefault(i, JSON.nullNode()));
+      }
+      return all;
     }
 
     private static boolean isIndex(String token) {

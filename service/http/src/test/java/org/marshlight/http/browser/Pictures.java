@@ -85,8 +85,8 @@ final class Pictures {
   /** What follows a reader down the page would hide a part of its picture. */
   private void follow(String position) {
     browser.js(
-        "const bar = document.querySelector('.slot[data-slot=shortly]');"
-            + "if (bar) bar.style.position = arguments[0];",
+        "document.querySelectorAll('.strip, .bar')"
+            + ".forEach((bar) => { bar.style.position = arguments[0]; });",
         position);
   }
 
