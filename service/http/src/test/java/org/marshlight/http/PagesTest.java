@@ -8,8 +8,10 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.util.Base64;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -96,11 +98,65 @@ class PagesTest {
   }
 
   @Test
-  void aWrongPlanInTheFormIsToldAsAnywhere() {
-    Service.refused(form("{\"sight\": 1}"), 400, "wrong-fields");
-    Service.refused(form("{"), 400, "malformed-json");
+  void aWrongWholePlanComesBackAsAPage() {
+    for (String wrong : new String[] {"{\"sight\": 1}", "{"}) {
+      Response response = form(wrong);
+      assertThat(response.statusCode()).isEqualTo(400);
+      assertThat(response.asString())
+          .contains("<textarea", wrong.replace("\"", "&quot;"), "<section class=\"problems\"");
+      Service.cautioned(response);
+    }
     Service.refused(
         Service.asking().contentType(FORM).body("plan=%zz").post("/report"), 400, "bad-request");
+  }
+
+  @Test
+  void aWrongFieldOfAFormIsToldBesideItAndTheEntriesAreKept() {
+    Response response =
+        fields(
+            Map.of(
+                "/name", "Invented: by the weir",
+                "/site/climate/id", "christchurch",
+                "/people/count", "7",
+                "has:/tank", "1",
+                "/tank/liquidVolumeM3", "6,5",
+                "/tank/liquidDepthM", "1,000",
+                "/money/discountRate", "0,03"));
+    assertThat(response.statusCode()).isEqualTo(400);
+    assertThat(response.contentType()).isEqualToIgnoringCase("text/html;charset=UTF-8");
+    Service.cautioned(response);
+    String page = response.asString();
+    assertThat(page)
+        .contains("value=\"Invented: by the weir\"")
+        .contains("name=\"/people/count\" value=\"7\"")
+        .contains("name=\"/tank/liquidDepthM\" value=\"1,000\" aria-invalid=\"true\"")
+        .contains("name=\"/tank/liquidVolumeM3\" value=\"6.5\"")
+        .contains("<a href=\"#f-tank-liquidDepthM\">Liquid depth: &quot;1,000&quot; can be read")
+        .contains("<option value=\"christchurch\" selected>")
+        // a part that is not ticked keeps its entries and stays unticked
+        .contains("name=\"/money/discountRate\" value=\"0.03\"")
+        .contains("name=\"has:/money\" value=\"1\">")
+        .contains("name=\"has:/tank\" value=\"1\" checked>")
+        .doesNotContain("<script");
+  }
+
+  @Test
+  void aRangeIsToldByTheLabelOfItsField() {
+    String page =
+        fields(
+                Map.of(
+                    "/site/climate/id",
+                    "burlington",
+                    "has:/tank",
+                    "1",
+                    "/people/count",
+                    "2",
+                    "/tank/liquidVolumeM3",
+                    "600000"))
+            .asString();
+    assertThat(page)
+        .contains("Liquid volume must be from 0.2 to 500\u00a0m\u00b3.")
+        .doesNotContain("liquidVolumeM3 must");
   }
 
   @Test
@@ -152,6 +208,18 @@ class PagesTest {
         .header("Accept", accept)
         .body(plan)
         .post(path);
+  }
+
+  private static Response fields(Map<String, String> fields) {
+    String form =
+        fields.entrySet().stream()
+            .map(
+                field ->
+                    URLEncoder.encode(field.getKey(), StandardCharsets.UTF_8)
+                        + "="
+                        + URLEncoder.encode(field.getValue(), StandardCharsets.UTF_8))
+            .collect(Collectors.joining("&"));
+    return Service.asking().contentType(FORM).body(form).post("/report");
   }
 
   private static Response form(String plan) {

@@ -40,6 +40,9 @@ final class FieldKind {
 
   /** The kind of the field that a pointer names; empty if it names none. */
   static Optional<Kind> at(String pointer) {
+    if (pointer.isEmpty()) {
+      return Optional.empty();
+    }
     Class<?> type = Plan.class;
     StringBuilder path = new StringBuilder();
     RecordShape.Field field = null;

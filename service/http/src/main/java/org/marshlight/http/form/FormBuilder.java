@@ -23,22 +23,26 @@ public final class FormBuilder {
 
   private final Texts texts;
   private final FieldHelp helps;
+  private final FaultWords faultWords;
+  private final FormState state;
   private final JsonNode plan;
 
-  private FormBuilder(Texts texts, JsonNode plan) {
+  private FormBuilder(Texts texts, FormState state) {
     this.texts = texts;
     this.helps = new FieldHelp(texts);
-    this.plan = plan;
+    this.faultWords = new FaultWords(texts);
+    this.state = state;
+    this.plan = state.plan();
   }
 
   /**
    * The steps of the form.
    *
    * @param texts texts in the reader's language
-   * @param plan the plan that it shows at first
+   * @param state what it shows
    */
-  public static List<Leg> legs(Texts texts, JsonNode plan) {
-    FormBuilder builder = new FormBuilder(texts, plan);
+  public static List<Leg> legs(Texts texts, FormState state) {
+    FormBuilder builder = new FormBuilder(texts, state);
     List<Leg> legs = new ArrayList<>();
     for (FormOutline.Step step : FormOutline.steps()) {
       List<Item> items = new ArrayList<>();
@@ -79,9 +83,21 @@ public final class FormBuilder {
         units(field, path),
         options(field, kind),
         value(field, kind, at),
+        leaf || kind == Kind.LIST ? faults(kind, at, label, leaf) : List.of(),
         main,
         finer,
         entries);
+  }
+
+  /** What is wrong with a field, or with a list as such. */
+  private List<String> faults(Kind kind, String pointer, String label, boolean below) {
+    return state.faults().stream()
+        .filter(
+            fault ->
+                fault.pointer().equals(pointer)
+                    || below && fault.pointer().startsWith(pointer + "/"))
+        .map(fault -> faultWords.of(fault, kind, label))
+        .toList();
   }
 
   private void share(
@@ -144,7 +160,7 @@ public final class FormBuilder {
     return new Value(
         kind == Kind.NUMBER ? trimmed(text) : text,
         helps.usual(field),
-        node.isContainerNode(),
+        node.isContainerNode() && !state.absent().contains(pointer),
         field.required(),
         places(field, kind, node));
   }

@@ -2,6 +2,7 @@ package org.marshlight.http.form;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.marshlight.http.words.Unit;
 
 /**
@@ -14,6 +15,7 @@ import org.marshlight.http.words.Unit;
  * @param unit units of a number; null for others
  * @param options what can be chosen
  * @param value what the plan holds
+ * @param faults what is wrong with it, in words
  * @param main what is asked first in a group
  * @param finer what is asked only of those who look for it
  * @param entries the groups that a list holds
@@ -26,6 +28,7 @@ public record Item(
     Units unit,
     List<Option> options,
     Value value,
+    List<String> faults,
     List<Item> main,
     List<Item> finer,
     List<Entry> entries) {
@@ -70,6 +73,32 @@ public record Item(
   /** Whether it is a single number. */
   public boolean number() {
     return kind == Kind.NUMBER;
+  }
+
+  /** Whether something is wrong with it or with anything within it. */
+  public boolean faulty() {
+    return !faults.isEmpty()
+        || main.stream().anyMatch(Item::faulty)
+        || finerFaulty()
+        || entries.stream().anyMatch(entry -> entry.faulty());
+  }
+
+  /** Whether something is wrong among what is asked only of those who look for it. */
+  public boolean finerFaulty() {
+    return finer.stream().anyMatch(Item::faulty);
+  }
+
+  /** What is wrong with it and with all within it, with the ids of the elements. */
+  Stream<FormFault> allFaults() {
+    Stream<Item> within =
+        Stream.of(
+                main.stream(),
+                finer.stream(),
+                entries.stream().flatMap(entry -> entry.main().stream()),
+                entries.stream().flatMap(entry -> entry.finer().stream()))
+            .flatMap(items -> items);
+    return Stream.concat(
+        faults.stream().map(fault -> new FormFault(id(), fault)), within.flatMap(Item::allFaults));
   }
 
   /** What its texts name. */
@@ -151,6 +180,15 @@ public record Item(
    * @param finer the rest
    */
   public record Entry(String index, String number, List<Item> main, List<Item> finer) {
+
+    boolean faulty() {
+      return main.stream().anyMatch(Item::faulty) || finerFaulty();
+    }
+
+    /** Whether something is wrong among its finer points. */
+    public boolean finerFaulty() {
+      return finer.stream().anyMatch(Item::faulty);
+    }
 
     /** What its heading names. */
     public Map<String, String> places() {

@@ -13,6 +13,7 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.marshlight.http.catalogues.Catalogue;
 import org.marshlight.http.estimates.Reader;
 import org.marshlight.http.form.FormBuilder;
+import org.marshlight.http.form.FormState;
 import org.marshlight.http.form.Leg;
 import org.marshlight.http.headers.StandingHeaders;
 import org.marshlight.http.problems.ProblemKind;
@@ -44,7 +45,7 @@ public class HomePage {
     TemplateInstance page =
         Templates.home(
             report,
-            FormBuilder.legs(texts, demo.json()),
+            FormBuilder.legs(texts, FormState.of(demo.json())),
             texts,
             demo.text(),
             Catalogue.all(),

@@ -23,18 +23,21 @@ public final class Problems {
     return of(kind, status, detail(kind, Map.of()), List.of());
   }
 
-  static Problem malformed(Fault fault) {
+  /** The body is no JSON document. */
+  public static Problem malformed(Fault fault) {
     ProblemKind kind = ProblemKind.MALFORMED_JSON;
     return of(kind, kind.status(), fault.detail(), List.of(fault));
   }
 
-  static Problem wrongFields(List<Fault> faults) {
+  /** Fields of the request are wrong. */
+  public static Problem wrongFields(List<Fault> faults) {
     ProblemKind kind = ProblemKind.WRONG_FIELDS;
     List<Fault> told = faults.subList(0, Math.min(faults.size(), RecordReader.MOST_FAULTS));
     return of(kind, kind.status(), detail(kind, Params.of("count", faults.size())), told);
   }
 
-  static Problem of(Refusal refusal) {
+  /** The service itself refuses. */
+  public static Problem of(Refusal refusal) {
     ProblemKind kind = refusal.kind();
     return of(kind, kind.status(), detail(kind, refusal.params()), refusal.faults());
   }

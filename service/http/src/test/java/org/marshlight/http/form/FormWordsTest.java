@@ -20,7 +20,7 @@ class FormWordsTest {
   @Test
   void everyFieldHasANameAndAHint() {
     List<String> wanting = new ArrayList<>();
-    FormBuilder.legs(TEXTS, JsonNodeFactory.instance.objectNode()).stream()
+    FormBuilder.legs(TEXTS, FormState.of(JsonNodeFactory.instance.objectNode())).stream()
         .flatMap(leg -> leg.items().stream())
         .flatMap(FormWordsTest::below)
         .forEach(
