@@ -9,7 +9,7 @@ const NEW = /__n__/g;
 const SITE = "/site";
 const STATION = "/site/climate/id";
 const NORMALS = "/site/climate/monthly";
-const RAIN = "/site/climate/monthly/rainMm";
+const RAIN = "/site/climate/rainMm";
 
 /** What a station brings with it: each is a field of the site and of the list of stations. */
 const PLACE = ["latitudeDeg", "longitudeDeg", "elevationM"];
@@ -156,14 +156,14 @@ export class Fields {
     return pointer === RAIN ? this.station?.monthly?.rainMm : undefined;
   }
 
-  /** Own normals are asked for only where no station is named; its rain can be replaced. */
+  /** Own normals are asked for only where no station is named, other rain only where one is. */
   #climate() {
     const id = get(this.plan, STATION);
-    this.form.querySelectorAll(`[data-pointer^="${NORMALS}/"]`).forEach((field) => {
-      field.hidden = Boolean(id) && field.dataset.pointer !== RAIN;
+    this.form.querySelectorAll(`[data-pointer="${NORMALS}"]`).forEach((normals) => {
+      normals.hidden = Boolean(id);
     });
-    this.form.querySelectorAll(`[data-pointer="${NORMALS}"] > .finer`).forEach((finer) => {
-      finer.hidden = Boolean(id);
+    this.form.querySelectorAll(`[data-pointer="${RAIN}"]`).forEach((rain) => {
+      rain.hidden = !id;
     });
     if ((this.station?.id ?? "") !== (id ?? "")) {
       this.station = null;

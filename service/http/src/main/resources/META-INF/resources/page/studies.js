@@ -7,14 +7,40 @@ const WIDTH = 560;
 const ROW = 46;
 const LETTERS = 84;
 
-/** Reads a study line by line as it comes; calls back for each line. */
-async function stream(path, body, signal, line) {
-  const response = await fetch(path, {
-    method: "POST",
-    headers: { "Content-Type": "application/json", Accept: "application/x-ndjson" },
-    body: JSON.stringify(body),
-    signal,
+/** Status of a service that is busy; its Retry-After header says for how many seconds. */
+const BUSY = 503;
+
+/** Asks for a study, again and again while the service is busy; calls back before each wait. */
+async function begun(path, body, signal, busy) {
+  for (;;) {
+    const response = await fetch(path, {
+      method: "POST",
+      headers: { "Content-Type": "application/json", Accept: "application/x-ndjson" },
+      body: JSON.stringify(body),
+      signal,
+    });
+    if (response.status !== BUSY) {
+      return response;
+    }
+    busy();
+    await pause(Number(response.headers.get("Retry-After") ?? 1), signal);
+  }
+}
+
+/** Waits some seconds, or until a signal ends the wait. */
+function pause(seconds, signal) {
+  return new Promise((resolve, reject) => {
+    const timer = setTimeout(resolve, 1000 * seconds);
+    signal.addEventListener("abort", () => {
+      clearTimeout(timer);
+      reject(signal.reason);
+    });
   });
+}
+
+/** Reads a study line by line as it comes; calls back for each line. */
+async function stream(path, body, signal, busy, line) {
+  const response = await begun(path, body, signal, busy);
   if (!response.ok) {
     const problem = await response.json();
     const errors = (problem.errors ?? []).map((error) => error.detail).join(" ");
@@ -204,9 +230,10 @@ function shares(study, says) {
 
 /** One study of the page: its button, its progress, its place for what comes of it. */
 class Desk {
-  constructor(section, says, request, draw) {
+  constructor(section, says, changed, request, draw) {
     this.section = section;
     this.says = says;
+    this.changed = changed;
     this.request = request;
     this.draw = draw;
     this.run = section.querySelector(".run");
@@ -222,22 +249,40 @@ class Desk {
     this.asking?.abort();
     if (this.place.childElementCount > 0) {
       this.place.classList.add("stale");
-      this.status.textContent = this.says["sure.changed"];
+      this.status.textContent = this.says[this.changed];
     }
   }
 
   async start() {
-    this.asking = new AbortController();
+    const mine = new AbortController();
+    this.asking = mine;
     this.#busy(true);
+    this.status.textContent = this.says["sure.begun"];
     try {
       const { path, body } = this.request();
-      await stream(path, body, this.asking.signal, (line) => this.#line(line));
+      await stream(
+        path,
+        body,
+        mine.signal,
+        () => {
+          this.status.textContent = this.says["page.busy"];
+        },
+        (line) => this.#line(line),
+      );
     } catch (failure) {
-      this.status.textContent =
-        failure.name === "AbortError" ? this.says["sure.stopped"] : failure.message;
+      this.status.textContent = this.#failed(failure);
     } finally {
       this.#busy(false);
     }
+  }
+
+  /** What is said of a study that did not end. */
+  #failed(failure) {
+    if (failure.name === "AbortError") {
+      return this.says["sure.stopped"];
+    }
+    // what fetch throws where there is no answer; its own words are those of the browser
+    return failure instanceof TypeError ? this.says["sure.offline"] : failure.message;
   }
 
   #busy(busy) {
@@ -277,6 +322,7 @@ export function startStudies(plan, customary, says) {
     new Desk(
       document.getElementById("sure"),
       says,
+      "sure.changed",
       () => ({
         path: "/v1/studies/uncertainty",
         body: { plan: plan(), draws: Number(document.getElementById("draws").value), seed: 1, outputs: ["annual", "decision", "verdicts"] },
@@ -287,6 +333,7 @@ export function startStudies(plan, customary, says) {
     new Desk(
       document.getElementById("matters"),
       says,
+      "matters.changed",
       () => ({
         path: "/v1/studies/sensitivity",
         body: { plan: plan(), outputs: [document.getElementById("figure").value], points: 64, seed: 1 },

@@ -6,15 +6,20 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.security.MessageDigest;
 import java.util.Base64;
+import java.util.HashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.marshlight.evidence.Source;
+import org.marshlight.evidence.SourceList;
 import org.marshlight.http.problems.ProblemKind;
 
 /** The pages for people: complete without scripts, and without a request to anyone else. */
@@ -138,6 +143,64 @@ class PagesTest {
         .contains("name=\"has:/money\" value=\"1\">")
         .contains("name=\"has:/tank\" value=\"1\" checked>")
         .doesNotContain("<script");
+  }
+
+  @Test
+  void aStationInAFormReplacesThePlaceThatTheFormShowedAtFirst() {
+    Map<String, String> fields = new HashMap<>();
+    // what the form shows at first, which is the place of the demo
+    fields.put("/site/latitudeDeg", "46.6");
+    fields.put("/site/longitudeDeg", "14.3");
+    fields.put("/site/elevationM", "620");
+    fields.put("/site/climate/monthly/windMS/0", "1.6");
+    fields.put("/site/climate/id", "christchurch");
+    fields.put("/people/count", "4");
+    fields.put("has:/tank", "1");
+    String changed = fields(fields).asString();
+    fields.keySet().removeIf(name -> name.startsWith("/site") && !name.endsWith("/id"));
+    assertThat(withoutStamp(changed)).isEqualTo(withoutStamp(fields(fields).asString()));
+    assertThat(changed).contains("data-part=\"warmth\"");
+  }
+
+  private static String withoutStamp(String report) {
+    return report.replaceAll("<footer>(?s:.*?)</footer>", "");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "loop-hill-smallholding",
+        "loop-cold-holiday-house",
+        "loop-warm-farm",
+        "loop-canteen-scraps",
+        "loop-garden-school"
+      })
+  void aReportShowsWordsAndNoIds(String sample) throws Exception {
+    String plan = Files.readString(Service.SAMPLES.resolve(sample + ".json"));
+    String report = form(plan).asString();
+    assertThat(report).doesNotContain("Stable name");
+    Set<String> sources =
+        SourceList.standard().all().stream().map(Source::id).collect(Collectors.toSet());
+    assertThat(
+            Pattern.compile("<t[hd][^>]*>([a-z]+(?:[.-][a-z0-9]+)+)</t[hd]>")
+                .matcher(report)
+                .results()
+                .map(cell -> cell.group(1))
+                .filter(cell -> !sources.contains(cell)))
+        .isEmpty();
+  }
+
+  @Test
+  void aUsualValueWithoutARangeIsGivenNone() {
+    String page = Service.asking().get("/").asString();
+    assertThat(page).containsPattern("Usual: [^,<]+, mostly ");
+    assertThat(
+            Pattern.compile("mostly ([^<]*?) to ([^<]*?) \\([^()]*, [^()]*\\)</p>")
+                .matcher(page)
+                .results()
+                .filter(hint -> hint.group(1).equals(hint.group(2)))
+                .map(hint -> hint.group()))
+        .isEmpty();
   }
 
   @Test

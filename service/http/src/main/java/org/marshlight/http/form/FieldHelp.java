@@ -58,12 +58,15 @@ final class FieldHelp {
   }
 
   private String usual(CoefficientRow row, String path) {
+    String low = both(row.low(), row.unit(), path);
+    String high = both(row.high(), row.unit(), path);
+    // a rule that somebody set has no range, and neither has one that vanishes when it is rounded
     return texts.plain(
-        "form.usual",
+        low.equals(high) ? "form.usual-only" : "form.usual",
         Map.of(
             "value", both(row.value(), row.unit(), path),
-            "low", both(row.low(), row.unit(), path),
-            "high", both(row.high(), row.unit(), path),
+            "low", low,
+            "high", high,
             "source", row.source(),
             "mark", row.mark()));
   }

@@ -25,7 +25,6 @@ public final class SubmittedPlan {
 
   private static final String CLIMATE_ID = "/site/climate/id";
   private static final String NORMALS = "/site/climate/monthly/";
-  private static final String RAIN = "/site/climate/monthly/rainMm/";
 
   /** What a station brings with it. */
   private static final Set<String> PLACE =
@@ -80,12 +79,7 @@ public final class SubmittedPlan {
     }
     Predicate<String> untouched =
         name -> TypedNumber.of(first(fields.get(name))).equals(number(shownAtFirst.at(name)));
-    boolean ownRain =
-        fields.keySet().stream().anyMatch(name -> name.startsWith(RAIN) && !untouched.test(name));
-    return name ->
-        name.startsWith(RAIN)
-            ? !ownRain
-            : name.startsWith(NORMALS) || PLACE.contains(name) && untouched.test(name);
+    return name -> name.startsWith(NORMALS) || PLACE.contains(name) && untouched.test(name);
   }
 
   private static OptionalDouble number(JsonNode node) {

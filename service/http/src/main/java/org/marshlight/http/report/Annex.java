@@ -30,6 +30,9 @@ final class Annex {
           "materials",
           "calendar");
 
+  /** What programs tell records apart by, and units, which are shown with their numbers. */
+  private static final Set<String> FOR_PROGRAMS = Set.of("code", "params", "unit");
+
   private final Sheet sheet;
   private final List<Block> blocks = new ArrayList<>();
 
@@ -67,7 +70,7 @@ final class Annex {
       } else if (!sheet.wasShown(record, field) && worthALine(field, value)) {
         if (field.monthly() && value instanceof List<?>) {
           months.add(months(record, field));
-        } else if (!field.name().equals("unit")) {
+        } else if (!FOR_PROGRAMS.contains(field.name())) {
           figures.add(sheet.peek(record, field));
         }
       }
@@ -96,9 +99,8 @@ final class Annex {
     String[] names =
         RecordShape.of(records.get(0).getClass()).fields().stream()
             .filter(field -> !sheet.wasShown(records.get(0), field))
-            .filter(field -> !(field.name().equals("code") || field.name().equals("params")))
             .map(RecordShape.Field::name)
-            .filter(name -> !name.equals("unit"))
+            .filter(name -> !FOR_PROGRAMS.contains(name))
             .toArray(String[]::new);
     if (names.length > 0) {
       blocks.add(Block.of(heading, sheet.grid(null, records, names)));

@@ -95,7 +95,7 @@ final class Assumed {
         assumption.value() == null
             ? Words.spaced(assumption.id())
             : sheet.words().quantity(assumption.value(), assumption.unit(), place);
-    return Row.of(head, List.of(value, assumption.source(), assumption.mark()));
+    return Row.of(head, List.of(value, assumption.source(), Words.spaced(assumption.mark())));
   }
 
   private static String citation(Source source) {

@@ -76,7 +76,7 @@ final class PlanPart {
     String place = join(path, field.name());
     return new Figure(
         label(field, path),
-        sheet.words().value(field.of(record), ucum.isEmpty() ? "1" : ucum, place),
+        sheet.value(field.of(record), ucum.isEmpty() ? "1" : ucum, place),
         ucum.isEmpty() ? "" : sheet.words().unit(ucum, place));
   }
 

@@ -6,9 +6,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.marshlight.contract.Quantity;
 import org.marshlight.contract.RecordShape;
+import org.marshlight.evidence.SourceList;
 import org.marshlight.http.drawing.BarList;
 import org.marshlight.http.drawing.MonthChart;
 import org.marshlight.http.drawing.Series;
@@ -27,6 +29,8 @@ import org.marshlight.http.words.Words;
  * shown twice.
  */
 final class Sheet {
+
+  private static final Pattern ID = Pattern.compile("[a-z]+(-[a-z0-9]+)+");
 
   private final Words words;
   private final Texts texts;
@@ -87,8 +91,19 @@ final class Sheet {
     String place = place(owner, field);
     return new Figure(
         Words.label(field.meaning()),
-        words.value(field.of(owner), ucum.isEmpty() ? "1" : ucum, place),
+        value(field.of(owner), ucum.isEmpty() ? "1" : ucum, place),
         ucum.isEmpty() ? "" : words.unit(ucum, place));
+  }
+
+  /** A value as it is printed; ids are printed as words, except those of the list of sources. */
+  String value(Object value, String ucum, String place) {
+    return value instanceof String text && ID.matcher(text).matches() && !isSource(text)
+        ? Words.spaced(text)
+        : words.value(value, ucum, place);
+  }
+
+  private static boolean isSource(String id) {
+    return SourceList.standard().find(id).isPresent();
   }
 
   /** A figure under a label of the report's own. */

@@ -15,7 +15,7 @@ import org.openqa.selenium.WebElement;
 class StationTest extends OnThePage {
 
   private static final String STATION = "/site/climate/id";
-  private static final String RAIN = "/site/climate/monthly/rainMm";
+  private static final String RAIN = "/site/climate/rainMm";
 
   @Test
   void aStationReplacesThePlaceBeforeIt() throws IOException {
