@@ -52,7 +52,12 @@ final class Part {
 
   /** Adds a reason. */
   Part because(String code, Object... params) {
-    then.add(Reason.of(code, params));
+    return because(Reason.of(code, params));
+  }
+
+  /** Adds a reason. */
+  Part because(Reason reason) {
+    then.add(reason);
     return this;
   }
 

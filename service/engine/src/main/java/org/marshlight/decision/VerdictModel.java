@@ -146,6 +146,9 @@ public final class VerdictModel {
     if (basis.money().capital() == null || basis.money().fuelPricePerKWh() == null) {
       notices.add(Notice.of("decision.no-costs"));
     }
+    if (basis.money().capital() != null) {
+      notices.add(Notice.of("decision.costs-as-given"));
+    }
     if (basis.money().capital() != null
         && basis.money().electricityPrice() == null
         && with.service().annualDisplacedElectricityKWh() > 0) {

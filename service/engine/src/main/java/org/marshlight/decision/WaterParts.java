@@ -59,21 +59,21 @@ final class WaterParts {
     WaterStream out = with.run().wetland().outflow();
     double removed = removed(Months.sum(in.bod5Kg()), Months.sum(out.bod5Kg()));
     part.because(
+        Taken.told(
             "decision.beds-remove",
-            "bodPercent",
-            Part.percent(removed),
-            "nitrogenPercent",
-            Part.percent(removed(in.annual().nitrogenKg(), out.annual().nitrogenKg())))
-        .because(
-            "decision.beds-without",
-            "withoutBodKg",
-            without.outflowBod5Kg(),
-            "withoutNitrogenKg",
-            without.outflow().nitrogenKg(),
-            "withBodKg",
-            with.outflowBod5Kg(),
-            "withNitrogenKg",
-            with.outflow().nitrogenKg());
+            "decision.beds-leave",
+            removed,
+            removed(in.annual().nitrogenKg(), out.annual().nitrogenKg())));
+    part.because(
+        "decision.beds-without",
+        "withoutBodKg",
+        without.outflowBod5Kg(),
+        "withoutNitrogenKg",
+        without.outflow().nitrogenKg(),
+        "withBodKg",
+        with.outflowBod5Kg(),
+        "withNitrogenKg",
+        with.outflow().nitrogenKg());
     int dry = beds().withoutOutflow().size();
     if (dry > 0) {
       part.because("decision.beds-no-outflow", "months", dry);
@@ -134,15 +134,15 @@ final class WaterParts {
     double bod = removed(without.outflowBod5Kg(), with.outflowBod5Kg());
     double nitrogen = removed(without.outflow().nitrogenKg(), with.outflow().nitrogenKg());
     part.because(
-        "decision.bed-takes",
-        "bed",
-        bed.name(),
-        "areaM2",
-        bed.areaM2(),
-        "bodPercent",
-        Part.percent(bod),
-        "nitrogenPercent",
-        Part.percent(nitrogen));
+        Taken.told(
+            "decision.bed-takes",
+            "decision.bed-leaves",
+            bod,
+            nitrogen,
+            "bed",
+            bed.name(),
+            "areaM2",
+            bed.areaM2()));
     if (without.unfitMonths() != null) {
       part.because(
           "decision.bed-unfit-months",

@@ -376,8 +376,8 @@ public record WetlandEstimate(
    *
    * @param bod5GM2Day biochemical oxygen demand in the heaviest month
    * @param usualGM2Day loading of a bed of the usual size
-   * @param warnGM2Day loading above which clogging is to be feared
-   * @param refuseGM2Day loading above which a bed is bound to clog
+   * @param warnGM2Day loading above which gravel is likely to clog and open water to turn foul
+   * @param refuseGM2Day loading above which either is bound to
    * @param hydraulicLoadingCmDay water on its area in the wettest month
    * @param retentionDays time that water stays in the month of greatest flow; null without flow
    * @param answer answer
@@ -400,13 +400,13 @@ public record WetlandEstimate(
               unit = "g/(m2.d)",
               low = 0,
               high = Quantity.UNBOUNDED,
-              meaning = "Loading above which clogging is to be feared.")
+              meaning = "Loading above which gravel is likely to clog, open water to turn foul.")
           double warnGM2Day,
       @Quantity(
               unit = "g/(m2.d)",
               low = 0,
               high = Quantity.UNBOUNDED,
-              meaning = "Loading above which a bed is bound to clog.")
+              meaning = "Loading above which gravel is bound to clog, open water to turn foul.")
           double refuseGM2Day,
       @Quantity(
               unit = "cm/d",

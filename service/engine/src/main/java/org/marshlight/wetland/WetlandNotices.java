@@ -63,10 +63,11 @@ final class WetlandNotices {
 
   private static void adequacy(WetlandEstimate.Bed bed, List<Notice> notices) {
     WetlandEstimate.Loading loading = bed.loading();
+    String kind = bed.kind() == BedKind.FREE_WATER_SURFACE ? "wetland.open-" : "wetland.";
     if (loading.answer() == WetlandEstimate.Adequacy.POOR) {
       notices.add(
           Notice.of(
-              "wetland.heavily-loaded",
+              kind + "heavily-loaded",
               "bed",
               bed.name(),
               "load",
@@ -76,11 +77,13 @@ final class WetlandNotices {
     } else if (loading.answer() == WetlandEstimate.Adequacy.INSUFFICIENT) {
       notices.add(
           Notice.of(
-              "wetland.overloaded",
+              kind + "overloaded",
               "bed",
               bed.name(),
               "load",
               loading.bod5GM2Day(),
+              "warn",
+              loading.warnGM2Day(),
               "limit",
               loading.refuseGM2Day()));
     }

@@ -49,6 +49,10 @@ class VerdictNumbersTest {
           "decision.beds-without.withNitrogenKg",
           "decision.beds-without.withoutBodKg",
           "decision.beds-without.withoutNitrogenKg",
+          "decision.beds-leave.bodPercent",
+          "decision.beds-leave.nitrogenPercent",
+          "decision.bed-leaves.bodPercent",
+          "decision.bed-leaves.nitrogenPercent",
           "decision.bed-takes.bodPercent",
           "decision.bed-takes.nitrogenPercent",
           "decision.compost-without.withoutKg");

@@ -57,6 +57,7 @@ final class FieldHelp {
             "high", both(quantity.high(), quantity.unit(), path)));
   }
 
+  /** What is usual, with its range where it has one. */
   private String usual(CoefficientRow row, String path) {
     String low = both(row.low(), row.unit(), path);
     String high = both(row.high(), row.unit(), path);
