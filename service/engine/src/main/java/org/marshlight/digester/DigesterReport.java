@@ -89,7 +89,7 @@ final class DigesterReport {
         Months.list(months(m -> arriving[m] * gas.meteredPerNm3()[m])),
         Months.list(months(m -> arriving[m] * kWh)),
         Months.list(months(m -> gas.burnedNm3(m) * kWh)),
-        Months.list(months(m -> gas.letGoNm3(m) * kWh)),
+        Months.list(months(m -> gas.letGoNm3()[m] * kWh)),
         Months.list(
             months(m -> Math.max(0, gas.store().demandNm3(m) - gas.store().usedNm3(m)) * kWh)),
         Months.list(months(gas::cookingMet)));

@@ -19,7 +19,8 @@ import org.marshlight.feed.Stoichiometry;
  * @param store what the store saw
  * @param capacityNm3 methane that the store holds in each month
  * @param meteredPerNm3 wet gas at the store's state for each Nm3 of methane, by month
- * @param heaterNm3 methane that warmed the tank in each month, out of the surplus
+ * @param heaterNm3 methane of each month's surplus that warmed the tank, the next day
+ * @param letGoNm3 methane of each month's surplus that was flared or vented
  * @param leaked gas lost before the store in a year
  * @param delivered gas that reaches the store in a year
  */
@@ -30,6 +31,7 @@ record GasBooks(
     double[] capacityNm3,
     double[] meteredPerNm3,
     double[] heaterNm3,
+    double[] letGoNm3,
     Matter leaked,
     Matter delivered) {
 
@@ -63,6 +65,9 @@ record GasBooks(
             demandNm3(uses, inputs.people(), use),
             design.monthsOff(),
             use.restartLagDays());
+    double[] heater = new double[Months.COUNT];
+    double[] letGo = new double[Months.COUNT];
+    partSurplus(store.surplusOfDayNm3, warmth, heater, letGo);
     Matter gas = gas(matter);
     return new GasBooks(
         uses,
@@ -70,20 +75,24 @@ record GasBooks(
         store,
         capacity,
         metered,
-        heaterNm3(warmth, inputs.warming()),
+        heater,
+        letGo,
         gas.times(coefficients.leakShare()),
         gas.times(kept));
   }
 
-  private static double[] heaterNm3(HeatYear warmth, GasUse warming) {
-    double[] burned = new double[Months.COUNT];
-    if (warming != null) {
-      double perKWh = 1 / (warming.heatingEfficiency() * MethaneKinetics.methaneEnergyKWh(1));
-      for (int month = 0; month < Months.COUNT; month++) {
-        burned[month] = warmth.ledger.burnedGas[month] * perKWh;
-      }
+  /**
+   * Parts the surplus of each day into what warms the tank the day after and what is let go. Both
+   * are booked in the month in which the surplus was made, so that neither can be negative.
+   */
+  private static void partSurplus(
+      double[] surplusOfDayNm3, HeatYear warmth, double[] heater, double[] letGo) {
+    int[] monthOfDay = Months.monthOfDay();
+    for (int day = 0; day < surplusOfDayNm3.length; day++) {
+      double burned = surplusOfDayNm3[day] * warmth.heaterShare((day + 1) % surplusOfDayNm3.length);
+      heater[monthOfDay[day]] += burned;
+      letGo[monthOfDay[day]] += surplusOfDayNm3[day] - burned;
     }
-    return burned;
   }
 
   private static double[] meteredPerNm3(
@@ -123,14 +132,9 @@ record GasBooks(
         .plus(Matter.water(matter.vapourWater));
   }
 
-  /** Methane burned in a month, by uses and for the tank's warmth. */
+  /** Methane burned in a month, by uses, or for the tank's warmth out of the month's surplus. */
   double burnedNm3(int month) {
     return store.usedNm3(month) + heaterNm3[month];
-  }
-
-  /** Methane flared or vented in a month. */
-  double letGoNm3(int month) {
-    return store.surplusNm3[month] - heaterNm3[month];
   }
 
   private double sum(IntToDoubleFunction month) {
@@ -144,7 +148,7 @@ record GasBooks(
   /** Books of the store; everything but the methane passes it. */
   Account account() {
     double burned = sum(this::burnedNm3);
-    double letGo = sum(this::letGoNm3);
+    double letGo = Months.sum(letGoNm3);
     Account.Books books = Account.of(Party.GAS_STORE).received(Party.TANK, delivered);
     if (Months.sum(store.arrivingNm3) <= 0) {
       return books.gave(Party.AIR, delivered).close();
@@ -173,7 +177,7 @@ record GasBooks(
     return new DigesterOutcome.GasEnergy(
         Months.sum(store.arrivingNm3) * kWh,
         sum(this::burnedNm3) * kWh,
-        sum(this::letGoNm3) * kWh,
+        Months.sum(letGoNm3) * kWh,
         store.storedNm3 * kWh);
   }
 

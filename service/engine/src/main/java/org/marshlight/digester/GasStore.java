@@ -92,7 +92,6 @@ final class GasStore {
       result.longestDaysWithout = Math.max(result.longestDaysWithout, without);
       double surplus = Math.max(0, level - capacity[month]);
       level -= surplus;
-      result.surplusNm3[month] += surplus;
       result.surplusOfDayNm3[dayOfYear] += surplus;
     }
     return level;
@@ -102,7 +101,6 @@ final class GasStore {
   static final class GasYear {
 
     final double[] arrivingNm3 = new double[Months.COUNT];
-    final double[] surplusNm3 = new double[Months.COUNT];
     final double[] surplusOfDayNm3 = new double[Months.DAYS_PER_YEAR];
     final double[][] demandNm3;
     final double[][] usedNm3;
@@ -119,7 +117,6 @@ final class GasStore {
     void average(int years) {
       storedNm3 = (endLevelNm3 - startLevelNm3) / years;
       scale(arrivingNm3, years);
-      scale(surplusNm3, years);
       scale(surplusOfDayNm3, years);
       for (double[] line : demandNm3) {
         scale(line, years);

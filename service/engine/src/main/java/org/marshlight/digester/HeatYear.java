@@ -7,6 +7,10 @@ import org.marshlight.contract.Months;
 final class HeatYear {
 
   final double[] dailyLiquorC = new double[Months.DAYS_PER_YEAR];
+
+  /** Share of the heat available that a heater gave on each day, summed over the day's steps. */
+  final double[] heaterSharesOfDay = new double[Months.DAYS_PER_YEAR];
+
   final double[] monthlyLiquorC = new double[Months.COUNT];
   final double[] monthlyLidC = new double[Months.COUNT];
   final double[] monthlySurfaceC = new double[Months.COUNT];
@@ -68,6 +72,11 @@ final class HeatYear {
 
   private static double greatest(double one, double other) {
     return other > one ? other : one;
+  }
+
+  /** Share of the heat available that a heater gave on a day, 0 to 1; rounding may not pass 1. */
+  double heaterShare(int day) {
+    return Math.min(1, heaterSharesOfDay[day] * shareOfDay);
   }
 
   /** Mean liquor temperature of the year, Cel. */

@@ -12,7 +12,8 @@ record Heater(double[] availableW, double setPointC) {
   /** No heater. */
   static final Heater NONE = new Heater(new double[0], Double.NEGATIVE_INFINITY);
 
-  double watts(int day, double liquorC) {
-    return liquorC >= setPointC ? 0 : availableW[day] * Math.min(1, setPointC - liquorC);
+  /** Share of the heat available that it gives to liquor of that temperature, 0 to 1. */
+  double share(double liquorC) {
+    return liquorC >= setPointC ? 0 : Math.min(1, setPointC - liquorC);
   }
 }

@@ -51,6 +51,7 @@ final class TankHeat {
   private double exchangeWK;
   private double newLidC;
   private double newSurfaceC;
+  private double heaterShare;
   private double heaterW;
   private Heater heater = Heater.NONE;
 
@@ -287,6 +288,7 @@ final class TankHeat {
     balance(hour, day);
     if (books != null) {
       book(month, books.ledger);
+      books.heaterSharesOfDay[day] += heaterShare;
     }
     undersideC = newLidC - exchangeWK * (newLidC - newSurfaceC) * lidPerPlanKW;
     lidC = newLidC;
@@ -307,7 +309,8 @@ final class TankHeat {
     double perExchange = lidAndScumM2KW * gasWM2K + 1;
     double gasWK = planM2 * gasWM2K;
     exchangeWK = gasWK / perExchange;
-    heaterW = heater.watts(day, liquor.meanC);
+    heaterShare = heater.share(liquor.meanC);
+    heaterW = heaterShare > 0 ? heaterShare * heater.availableW()[day] : 0;
     double lidOwn = lidWK + top.conductanceWK + top.sideConductanceWK;
     double liquorOwn = liquor.sumWK;
     double lidDrive =
