@@ -1,5 +1,6 @@
 package org.marshlight.digester;
 
+import org.apache.commons.math3.util.FastMath;
 import org.marshlight.contract.Meaning;
 import org.marshlight.contract.Quantity;
 import org.marshlight.contract.Usual;
@@ -68,6 +69,9 @@ public record CoverDesign(
             usual = "digester.default.night-resistance")
         Double nightResistanceM2KW) {
 
+  /** Steepest glass that counts as a roof over the lid, as in Klein's form of its loss. */
+  static final double STEEPEST_ROOF_DEG = 70;
+
   /** No cover. */
   public static final CoverDesign UNCOVERED =
       new CoverDesign(CoverKind.NONE, null, null, null, null, null, null, null);
@@ -88,5 +92,25 @@ public record CoverDesign(
         absorptance,
         enclosureResistanceM2KW,
         nightResistanceM2KW);
+  }
+
+  /**
+   * Area of the glass whose sun the lid takes up: as much as fits over the lid at its slope. Glass
+   * steeper than {@value #STEEPEST_ROOF_DEG} degrees counts as of that slope, since it is a wall
+   * beside the lid and no roof over it.
+   *
+   * @param lidM2 area of the lid
+   */
+  double collectingM2(double lidM2) {
+    return Math.min(apertureM2, roomM2(lidM2));
+  }
+
+  /**
+   * Area of the glass that fits over the lid at its slope, m2.
+   *
+   * @param lidM2 area of the lid
+   */
+  double roomM2(double lidM2) {
+    return lidM2 / FastMath.cos(FastMath.toRadians(Math.min(STEEPEST_ROOF_DEG, tiltDeg)));
   }
 }

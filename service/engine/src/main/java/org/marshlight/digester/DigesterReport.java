@@ -130,7 +130,7 @@ final class DigesterReport {
         warmth.greatestSurfaceC,
         warmth.lidHoursAboveScald,
         utilisedSun(warmth.ledger),
-        stagnation(year.cover(), set),
+        stagnation(year.cover(), geometry.planAreaM2(), set),
         warmth.groundLossWK,
         warmth.standardGroundLossWK,
         Stoichiometry.methaneOfCodNm3(produced),
@@ -166,12 +166,12 @@ final class DigesterReport {
     return Double.isNaN(value) ? null : value;
   }
 
-  private static Double stagnation(CoverDesign cover, CoefficientSet set) {
+  private static Double stagnation(CoverDesign cover, double lidM2, CoefficientSet set) {
     if (cover.kind() != CoverKind.GLAZED) {
       return null;
     }
     return Stagnation.ofCoverC(
-        cover, set.bind(StagnationCoefficients.class), set.bind(HeatCoefficients.class));
+        cover, lidM2, set.bind(StagnationCoefficients.class), set.bind(HeatCoefficients.class));
   }
 
   private static DigesterEstimate.HeatFlows flows(HeatLedger ledger) {

@@ -9,7 +9,7 @@ import org.marshlight.climate.TiltedYear;
 /**
  * A lid under a sloped plane of one or two panes, with insulated back and sides, and a quilt over
  * the glass from sunset to sunrise. The wedge between lid and glass is taken as a gap of its mean
- * height at half the glass's tilt.
+ * height at half the glass's tilt. Sun through glass that does not fit over the lid is lost.
  */
 final class GlazedTop extends Top {
 
@@ -20,6 +20,7 @@ final class GlazedTop extends Top {
   private final WeatheredSurface surface;
   private final TiltedYear sun;
   private final double[] absorbedWM2;
+  private final double collectingM2;
   private final double perLidM2;
   private final double perGlassM2;
   private final double glassPerLid;
@@ -43,6 +44,7 @@ final class GlazedTop extends Top {
     double slopeM = glassM2 / geometry.lengthM();
     double backM = slopeM * FastMath.sin(tilt);
     double endsM2 = backM * slopeM * FastMath.cos(tilt);
+    collectingM2 = cover.collectingM2(geometry.planAreaM2());
     perLidM2 = 1 / geometry.planAreaM2();
     perGlassM2 = 1 / glassM2;
     glassPerLid = glassM2 * perLidM2;
@@ -84,7 +86,7 @@ final class GlazedTop extends Top {
     } else {
       conductanceWK = surface.areaM2() * lidToPane / (outsideM2KW * lidToPane + glassPerLid);
     }
-    lidSunW = absorbedWM2[hour] * surface.areaM2();
+    lidSunW = absorbedWM2[hour] * collectingM2;
   }
 
   private static double across(AirGap gap, double belowC, double aboveC, double factor) {

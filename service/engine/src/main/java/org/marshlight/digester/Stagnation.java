@@ -10,9 +10,6 @@ public final class Stagnation {
 
   private static final double KELVIN = 273.15;
 
-  /** Klein's form counts steeper glass as of this slope. */
-  private static final double STEEPEST_DEG = 70;
-
   private static final double HOTTEST_ABOVE_AIR_K = 600;
 
   private Stagnation() {}
@@ -41,7 +38,7 @@ public final class Stagnation {
       @Argument(symbol = "eps_g", unit = "1", low = 0.01, high = 1) double glassEmittance,
       @Argument(symbol = "b", unit = "deg", low = 0, high = 90) double tiltDeg,
       @Argument(symbol = "N", unit = "1", low = 1, high = 3) double panes) {
-    double tilt = Math.min(STEEPEST_DEG, tiltDeg);
+    double tilt = Math.min(CoverDesign.STEEPEST_ROOF_DEG, tiltDeg);
     double c = 520 * (1 - 0.000_051 * tilt * tilt);
     double f = (1 + 0.089 * windWM2K - 0.1166 * windWM2K * plateEmittance) * (1 + 0.078_66 * panes);
     double e = 0.43 * (1 - 100 / plateK);
@@ -74,11 +71,17 @@ public final class Stagnation {
 
   /**
    * The temperature at which a lid under this cover loses upwards all the sun that it takes up.
-   * Back and sides are taken to be tight, as on the worst day they may be.
+   * Back and sides are taken to be tight, as on the worst day they may be. Where the glass is
+   * larger than the lid, the lid takes up the sun of all glass that fits over it, as by the hour,
+   * and loses heat through an area of glass no larger than its own.
+   *
+   * @param lidM2 area of the lid
    */
-  static double ofCoverC(CoverDesign cover, StagnationCoefficients worst, HeatCoefficients heat) {
+  static double ofCoverC(
+      CoverDesign cover, double lidM2, StagnationCoefficients worst, HeatCoefficients heat) {
     double airK = worst.airC() + KELVIN;
     double windWM2K = CoverHeatTransfer.windCoefficient(worst.windMS());
+    double concentration = Math.max(1, cover.collectingM2(lidM2) / lidM2);
     double takenUp = Glazing.of(cover, heat).atNormalIncidence();
     double aboveAirK =
         new BrentSolver(1e-9, 1e-9)
@@ -88,7 +91,7 @@ public final class Stagnation {
                     above
                         - temperatureC(
                             0,
-                            worst.irradiance(),
+                            worst.irradiance() * concentration,
                             takenUp,
                             topLossWM2K(
                                 airK + above,

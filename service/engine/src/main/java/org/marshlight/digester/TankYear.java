@@ -2,7 +2,6 @@ package org.marshlight.digester;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.math3.util.FastMath;
 import org.marshlight.climate.ReferenceEvapotranspiration;
 import org.marshlight.climate.SiteClimate;
 import org.marshlight.contract.Months;
@@ -112,8 +111,7 @@ record TankYear(
     if (cover.kind() != CoverKind.GLAZED) {
       return;
     }
-    double room =
-        geometry.planAreaM2() / Math.max(0.05, FastMath.cos(FastMath.toRadians(cover.tiltDeg())));
+    double room = cover.roomM2(geometry.planAreaM2());
     if (cover.apertureM2() > room) {
       notices.add(
           Notice.of("digester.glass-beyond-lid", "apertureM2", cover.apertureM2(), "roomM2", room));

@@ -44,6 +44,57 @@ class TankHeatTest {
     }
   }
 
+  /** The hottest stations of the catalogue, with glass of every slope up to a hundred lids. */
+  @ParameterizedTest
+  @ValueSource(strings = {"el-paso", "las-vegas-mccarran"})
+  void nothingGetsHotterThanTheStagnationTemperatureStated(String climate) {
+    ClimateYear year = TankFixture.year(climate);
+    for (double apertureM2 : new double[] {1, 4, 8, 30, 400}) {
+      for (double tiltDeg : new double[] {0, 50, 70, 90}) {
+        for (int panes = 1; panes <= 2; panes++) {
+          DigesterEstimate.Annual annual =
+              under(year, sloped(TankFixture.glass(apertureM2, panes, 1), tiltDeg)).annual();
+          assertThat(annual.stagnationTemperatureC())
+              .as("%s m2 at %s deg, %s panes", apertureM2, tiltDeg, panes)
+              .isGreaterThan(annual.highestLidTemperatureC())
+              .isGreaterThan(annual.highestSurfaceTemperatureC());
+        }
+      }
+    }
+  }
+
+  @Test
+  void glassThatDoesNotFitOverTheLidCollectsNothing() {
+    ClimateYear year = TankFixture.year("burlington");
+    double lidM2 = 5 / 1.4;
+    double room = lidM2 / Math.cos(Math.toRadians(50));
+    DigesterEstimate fits = under(year, sloped(TankFixture.glass(room, 2, 1), 50));
+    DigesterEstimate beyond = under(year, sloped(TankFixture.glass(30, 2, 1), 50));
+    for (int month = 0; month < Months.COUNT; month++) {
+      assertThat(beyond.heatFlowsKWh().absorbedSun().get(month))
+          .isCloseTo(fits.heatFlowsKWh().absorbedSun().get(month), within(1e-9));
+    }
+    assertThat(beyond.annual().meanLiquorTemperatureC())
+        .isLessThan(fits.annual().meanLiquorTemperatureC());
+  }
+
+  private static DigesterEstimate under(ClimateYear year, CoverDesign cover) {
+    return TankFixture.run(year, TankFixture.tank(5, 3), cover, 4, TankFixture.wastes(4))
+        .estimate();
+  }
+
+  private static CoverDesign sloped(CoverDesign glass, double tiltDeg) {
+    return new CoverDesign(
+        glass.kind(),
+        glass.apertureM2(),
+        tiltDeg,
+        glass.azimuthDeg(),
+        glass.layers(),
+        glass.absorptance(),
+        glass.enclosureResistanceM2KW(),
+        glass.nightResistanceM2KW());
+  }
+
   @Test
   void theYearEndsAsItBegan() {
     double change =
