@@ -70,6 +70,9 @@ final class ExtremeRequests {
   private FuzzRequest estimate() {
     SampleBodies.Body sample = SampleBodies.plan(random);
     ObjectNode plan = drawn(sample);
+    if (random.nextInt(4) == 0) {
+      coefficients(plan, "coefficients");
+    }
     if (random.nextInt(6) == 0) {
       String stage = STAGES.get(random.nextInt(STAGES.size()));
       boolean working = random.nextBoolean();
@@ -165,7 +168,7 @@ final class ExtremeRequests {
       return;
     }
     if (field.type() == Map.class) {
-      coefficients(node, field);
+      coefficients(node, field.name());
     } else if (field.type() == List.class) {
       list(node, field, old);
     } else if (type.isRecord()) {
@@ -237,8 +240,8 @@ final class ExtremeRequests {
     return ids.get(random.nextInt(ids.size()));
   }
 
-  private void coefficients(ObjectNode node, RecordShape.Field field) {
-    ObjectNode overrides = node.putObject(field.name());
+  private void coefficients(ObjectNode node, String name) {
+    ObjectNode overrides = node.putObject(name);
     List<CoefficientRow> rows = CoefficientBook.standard().rows();
     for (int i = 1 + random.nextInt(6); i > 0; i--) {
       CoefficientRow row = rows.get(random.nextInt(rows.size()));
