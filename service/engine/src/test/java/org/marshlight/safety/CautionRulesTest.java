@@ -238,6 +238,23 @@ class CautionRulesTest {
     assertThat(RoomGas.steadyFraction(leakM3Hour, methane, 0.999 * enoughAir)).isGreaterThan(share);
   }
 
+  /** In a large and close room the leak ends before it has brought the air to the share. */
+  @Test
+  void aLeakThatEndsTooSoonIsToldAsHeld() {
+    PlanBuilder plan = KEPT_GAS.cooking(2);
+    double leakM3Hour = meteredM3Day(plan);
+    double methane = tank(plan).gas().methaneFraction();
+    double share = 0.25 * 0.044;
+    double roomM3 = 200 * leakM3Hour;
+    double airM3Hour = 0.01 * roomM3;
+    PlanBuilder close =
+        plan.coefficient("safety.room-volume", roomM3).coefficient("safety.room-air-changes", 0.01);
+
+    assertThat(RoomGas.steadyFraction(leakM3Hour, methane, airM3Hour)).isGreaterThan(share);
+    assertThat(methaneAfter(60, roomM3, leakM3Hour, methane, airM3Hour)).isLessThan(share);
+    assertThat(caution(close, "gas-indoors").text()).contains("would stay below");
+  }
+
   private static double meteredM3Day(PlanBuilder plan) {
     return Months.sum(Months.array(tank(plan).monthly().meteredGasM3())) / 365;
   }
