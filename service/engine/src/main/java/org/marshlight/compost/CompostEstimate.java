@@ -323,6 +323,9 @@ public record CompostEstimate(
    *
    * @param humanOrigin whether anything in it comes from human waste or grew on it
    * @param excludedFromFoodEatenRaw whether it must never go to food eaten raw
+   * @param tooWet whether the mix as it comes is wetter than a heap can bear: then its heat is not
+   *     shown, and no rule on heat counts as met
+   * @param moistureLimitFraction moisture up to which a heap can bear it
    * @param peakTemperatureC highest temperature in the middle
    * @param peakTemperatureLowC the lowest of it in the range
    * @param peakTemperatureHighC the highest of it in the range
@@ -344,6 +347,16 @@ public record CompostEstimate(
               "Whether it must never go to food eaten raw: always so with human origin, whatever"
                   + " the heat.")
           boolean excludedFromFoodEatenRaw,
+      @Meaning(
+              "Whether the mix as it comes is wetter than a heap can bear: then its heat is not shown,"
+                  + " and no rule on heat counts as met.")
+          boolean tooWet,
+      @Quantity(
+              unit = "1",
+              low = 0,
+              high = 1,
+              meaning = "Moisture of the mix as it comes up to which a heap can bear it.")
+          double moistureLimitFraction,
       @Quantity(
               unit = "Cel",
               low = Quantity.ABSOLUTE_ZERO_C,

@@ -17,7 +17,7 @@ final class CompostNotices {
       return List.copyOf(notices);
     }
     mix(run, estimate, notices);
-    heat(estimate, notices);
+    heat(run, estimate, notices);
     hygiene(estimate, notices);
     land(run, estimate, notices);
     return List.copyOf(notices);
@@ -79,9 +79,17 @@ final class CompostNotices {
             mending.carbonToNitrogen()));
   }
 
-  private static void heat(CompostEstimate estimate, List<Notice> notices) {
+  private static void heat(CompostRun run, CompostEstimate estimate, List<Notice> notices) {
     CompostEstimate.HygieneFigures hygiene = estimate.hygiene();
-    if (hygiene.furtherReduction() != Hygiene.MET) {
+    if (run.tooWet()) {
+      notices.add(
+          Notice.severe(
+              "compost.too-wet",
+              "moisturePercent",
+              100 * estimate.mix().moistureFraction(),
+              "limitPercent",
+              100 * run.mixing().moistureBearableMost()));
+    } else if (hygiene.furtherReduction() != Hygiene.MET) {
       notices.add(
           Notice.of(
               "compost.not-hot-long-enough",

@@ -76,6 +76,12 @@ record CompostRun(
     return site.airTemperatureC().get(startMonth(design, site));
   }
 
+  /** Whether more water came with the materials than a heap can bear, so that it goes airless. */
+  boolean tooWet() {
+    return !mix.empty()
+        && mix.whole().waterKg() > mixing().moistureBearableMost() * mix.whole().freshKg();
+  }
+
   MixCoefficients mixing() {
     return set.bind(MixCoefficients.class);
   }

@@ -2,7 +2,10 @@ package org.marshlight.compost;
 
 import java.util.Optional;
 
-/** Holds the heat of a heap to the public rules. */
+/**
+ * Holds the heat of a heap to the public rules. A heap that is too wet goes airless, which the
+ * model of its heat does not see, so its heat shows nothing.
+ */
 final class HygieneVerdicts {
 
   private HygieneVerdicts() {}
@@ -12,11 +15,14 @@ final class HygieneVerdicts {
     Optional<HeapRange> range = run.range();
     boolean human = run.mix().humanOrigin();
     double turned = run.method().turnings();
+    Optional<HeapRange> shown = range.filter(r -> !run.tooWet());
     Hygiene further =
-        range.map(r -> r.answer(c -> rules.further(c, turned))).orElse(Hygiene.NOT_MET);
+        shown.map(r -> r.answer(c -> rules.further(c, turned))).orElse(Hygiene.NOT_MET);
     return new CompostEstimate.HygieneFigures(
         human,
         human,
+        run.tooWet(),
+        run.mixing().moistureBearableMost(),
         range.map(r -> r.middle().peakC()).orElse(null),
         range.map(r -> r.least(HeapCourse::peakC)).orElse(null),
         range.map(r -> r.greatest(HeapCourse::peakC)).orElse(null),
@@ -26,7 +32,7 @@ final class HygieneVerdicts {
         range.map(r -> r.greatest(HeapCourse::above55Days)).orElse(null),
         turned,
         range.map(r -> r.least(HeapCourse::heatLawFraction)).orElse(null),
-        range.map(r -> r.answer(rules::significant)).orElse(Hygiene.NOT_MET),
+        shown.map(r -> r.answer(rules::significant)).orElse(Hygiene.NOT_MET),
         further,
         range
             .map(r -> Math.max(0, rules.hotDays() - r.least(HeapCourse::above55Days)))

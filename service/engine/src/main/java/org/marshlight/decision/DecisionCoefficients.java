@@ -20,4 +20,5 @@ public record DecisionCoefficients(
     @Coefficient("decision.fuel-ratio-yes") double fuelRatioYes,
     @Coefficient("decision.compost-returned-yes") double compostReturnedYes,
     @Coefficient("decision.compost-returned-marginal") double compostReturnedMarginal,
+    @Coefficient("decision.irrigated-share") double irrigatedShare,
     @Coefficient("decision.pressure-limit") double pressureLimit) {}

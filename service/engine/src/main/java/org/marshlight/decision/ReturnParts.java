@@ -95,6 +95,17 @@ final class ReturnParts {
             basis,
             work.hoursOf(Component.COMPOST));
     CompostEstimate compost = with.run().compost().estimate();
+    if (compost.hygiene().tooWet()) {
+      part.failing(
+          "decision.compost-too-wet",
+          "moisturePercent",
+          Part.percent(compost.mix().moistureFraction()),
+          "limitPercent",
+          Part.percent(compost.hygiene().moistureLimitFraction()));
+    }
+    if (IrrigatedNutrients.of(with.run(), basis.set()).matter()) {
+      part.failing("decision.compost-beside-irrigation");
+    }
     Double returned = returnedPhosphorus(with.run());
     double share = returned == null ? 0 : returned;
     part.because(

@@ -158,6 +158,10 @@ public final class VerdictModel {
               "electricityKWh",
               with.service().annualDisplacedElectricityKWh()));
     }
+    IrrigatedNutrients irrigated = IrrigatedNutrients.of(with.run(), basis.set());
+    if (irrigated.matter()) {
+      notices.add(irrigated.notice());
+    }
     if (!materials.isEmpty()) {
       notices.add(Notice.of("decision.no-structural-design"));
     }

@@ -55,6 +55,10 @@ final class WaterParts {
     if (overloaded > 0) {
       part.failing("decision.beds-overloaded", "beds", overloaded);
     }
+    long frozen = beds().beds().stream().filter(WaterParts::freezes).count();
+    if (frozen > 0) {
+      part.failing("decision.beds-freeze", "beds", frozen);
+    }
     WaterStream in = with.run().wetland().inflow();
     WaterStream out = with.run().wetland().outflow();
     double removed = removed(Months.sum(in.bod5Kg()), Months.sum(out.bod5Kg()));
@@ -131,6 +135,16 @@ final class WaterParts {
           "limit",
           bed.loading().refuseGM2Day());
     }
+    if (freezes(bed)) {
+      part.failing(
+          "decision.bed-freezes",
+          "bed",
+          bed.name(),
+          "icePercent",
+          Part.percent(bed.ice().depthFraction()),
+          "limitPercent",
+          Part.percent(bed.ice().limitFraction()));
+    }
     double bod = removed(without.outflowBod5Kg(), with.outflowBod5Kg());
     double nitrogen = removed(without.outflow().nitrogenKg(), with.outflow().nitrogenKg());
     part.because(
@@ -157,6 +171,11 @@ final class WaterParts {
             Math.max(bod, nitrogen), thresholds.oneBedYes(), thresholds.oneBedMarginal(), "1"));
   }
 
+  private static boolean freezes(WetlandEstimate.Bed bed) {
+    return bed.ice() != null && bed.ice().blocks();
+  }
+
+  /** Beds that nothing reaches take nothing out of it. */
   private static double removed(double in, double out) {
     return in > 0 ? 1 - out / in : 0;
   }

@@ -28,6 +28,7 @@ final class BedReport {
         bed.waterM3(),
         loading(year, sizing),
         bed.belowSurface() ? passage(year) : null,
+        bed.belowSurface() ? null : ice(year),
         monthly(year),
         fates(year, Matter::nitrogenKg, totals.gasNitrogenKg, 0, year.growth().nitrogenUptakeKg()),
         fates(
@@ -86,6 +87,20 @@ final class BedReport {
         flow,
         section / bed.design().depthM(),
         passes(capacity, flow));
+  }
+
+  /** Ice of a month is that at its end; a month without inflow has nothing to clean. */
+  static WetlandEstimate.Ice ice(BedYear<?> year) {
+    BedSite bed = year.bed();
+    double limit = bed.c().iceDepthShare();
+    double greatest = 0;
+    boolean[] frozen = new boolean[Months.COUNT];
+    for (int month = 0; month < Months.COUNT; month++) {
+      double share = year.warmth().iceM()[month] / bed.design().depthM();
+      greatest = Math.max(greatest, share);
+      frozen[month] = share >= limit && year.water().inflow()[month] > 0;
+    }
+    return new WetlandEstimate.Ice(greatest, limit, WetlandModel.months(frozen));
   }
 
   private static Adequacy passes(double capacity, double flow) {

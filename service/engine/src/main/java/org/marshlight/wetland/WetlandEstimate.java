@@ -344,6 +344,7 @@ public record WetlandEstimate(
    * @param waterM3 water that it holds
    * @param loading whether it is large enough for what it gets
    * @param passage whether water finds its way through the medium; null for open water
+   * @param ice how far it freezes; null where water stands below the surface
    * @param monthly by month
    * @param nitrogen where nitrogen goes
    * @param phosphorus where phosphorus goes
@@ -363,6 +364,7 @@ public record WetlandEstimate(
       @Meaning("Whether it is large enough for what it gets.") Loading loading,
       @Meaning("Whether water finds its way through the medium; null for open water.")
           Passage passage,
+      @Meaning("How far it freezes; null where water stands below the surface.") Ice ice,
       @Meaning("By month.") BedMonthly monthly,
       @Meaning("Where nitrogen goes.") Fates nitrogen,
       @Meaning("Where phosphorus goes.") Fates phosphorus,
@@ -471,6 +473,42 @@ public record WetlandEstimate(
               meaning = "Width that the greatest flow needs at this depth.")
           double neededWidthM,
       @Meaning("Answer.") Adequacy answer) {}
+
+  /**
+   * How far open water freezes.
+   *
+   * @param depthFraction greatest thickness of ice over the depth of the water
+   * @param limitFraction share of the depth from which the bed cannot be relied on
+   * @param months months at whose end ice takes that share while water is led in, 1 = January
+   */
+  @Meaning("How far open water freezes.")
+  public record Ice(
+      @Quantity(
+              unit = "1",
+              low = 0,
+              high = 1,
+              meaning = "Greatest thickness of ice over the depth of the water.")
+          double depthFraction,
+      @Quantity(
+              unit = "1",
+              low = 0,
+              high = 1,
+              meaning = "Share of the depth from which the bed cannot be relied on.")
+          double limitFraction,
+      @Size(max = 12)
+          @Quantity(
+              unit = "1",
+              low = 1,
+              high = 12,
+              meaning =
+                  "Months at whose end ice takes that share while water is led in, 1 = January.")
+          List<Integer> months) {
+
+    /** Whether water is led into the bed while it is frozen to its floor or nearly. */
+    public boolean blocks() {
+      return !months.isEmpty();
+    }
+  }
 
   /**
    * One bed by month; concentrations are null in a month without outflow.

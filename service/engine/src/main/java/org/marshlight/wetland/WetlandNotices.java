@@ -18,8 +18,12 @@ final class WetlandNotices {
     notices.add(Notice.of("wetland.not-for-raw-food"));
     water(chain, estimate, notices);
     for (int i = 0; i < estimate.beds().size(); i++) {
-      adequacy(estimate.beds().get(i), notices);
-      winter(chain.years().get(i), climate, notices);
+      WetlandEstimate.Bed bed = estimate.beds().get(i);
+      adequacy(bed, notices);
+      mulch(chain.years().get(i), climate, notices);
+      if (bed.ice() != null) {
+        ice(bed, chain.years().get(i).bed().design().depthM(), notices);
+      }
     }
     use(estimate, notices);
     if (estimate.fitness().use() == WaterUse.IRRIGATION) {
@@ -103,13 +107,11 @@ final class WetlandNotices {
     }
   }
 
-  private static void winter(BedYear<?> year, SiteClimate climate, List<Notice> notices) {
+  private static void mulch(BedYear<?> year, SiteClimate climate, List<Notice> notices) {
     BedSite bed = year.bed();
     double coldest = climate.airC()[0];
-    double thickest = 0;
     for (int month = 0; month < Months.COUNT; month++) {
       coldest = Math.min(coldest, climate.airC()[month]);
-      thickest = Math.max(thickest, year.warmth().iceM()[month]);
     }
     String name = Party.bed(bed.index());
     if (bed.belowSurface()
@@ -117,9 +119,26 @@ final class WetlandNotices {
         && bed.design().mulchM() < bed.c().mulchAdvised()) {
       notices.add(Notice.of("wetland.mulch-advised", "bed", name, "mulch", bed.c().mulchAdvised()));
     }
-    if (thickest > bed.c().iceDepthShare() * bed.design().depthM()) {
+  }
+
+  /** A bed that is frozen while water is led in does not do what its figures say. */
+  private static void ice(WetlandEstimate.Bed bed, double depthM, List<Notice> notices) {
+    WetlandEstimate.Ice ice = bed.ice();
+    double thickest = ice.depthFraction() * depthM;
+    if (ice.blocks()) {
       notices.add(
-          Notice.of("wetland.ice", "bed", name, "ice", thickest, "depth", bed.design().depthM()));
+          Notice.severe(
+              "wetland.frozen",
+              "bed",
+              bed.name(),
+              "ice",
+              thickest,
+              "depth",
+              depthM,
+              "months",
+              listed(ice.months())));
+    } else if (ice.depthFraction() >= ice.limitFraction()) {
+      notices.add(Notice.of("wetland.ice", "bed", bed.name(), "ice", thickest, "depth", depthM));
     }
   }
 

@@ -155,6 +155,25 @@ class CompostModelTest {
     return Heaps.run(Heaps.design(CompostMethod.BIN, bought)).estimate().hygiene().humanOrigin();
   }
 
+  /** Cooperband 2002: mixes of 40 to 65 percent moisture are acceptable. */
+  @Test
+  void aHeapOfWetSludgeMeetsNoRuleOnHeatThoughItsModelGetsHot() {
+    CompostOutcome outcome =
+        Heaps.run(
+            Heaps.design(CompostMethod.TURNED_HEAP, Heaps.of("straw", 3500)),
+            Heaps.loop("tank", "septic-sludge", 20_000, true));
+    CompostEstimate.HygieneFigures hygiene = outcome.estimate().hygiene();
+    assertThat(outcome.estimate().mix().moistureFraction()).isBetween(0.8, 0.85);
+    assertThat(hygiene.peakTemperatureLowC()).isGreaterThan(55);
+    assertThat(hygiene.tooWet()).isTrue();
+    assertThat(hygiene.significantReduction()).isEqualTo(Hygiene.NOT_MET);
+    assertThat(hygiene.furtherReduction()).isEqualTo(Hygiene.NOT_MET);
+    assertThat(outcome.notices())
+        .filteredOn(notice -> notice.severity() == Notice.Severity.SEVERE)
+        .extracting(Notice::code)
+        .containsExactly("compost.too-wet");
+  }
+
   @Test
   void coldHumanWasteWantsStorage() {
     CompostEstimate.HygieneFigures hygiene =

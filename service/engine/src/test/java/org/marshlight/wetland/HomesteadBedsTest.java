@@ -398,7 +398,7 @@ class HomesteadBedsTest {
             BedFixture.septic(0.6),
             BedFixture.gravel(20, CATTAIL, 0.33),
             BedFixture.bed(BedKind.FREE_WATER_SURFACE, 16, 0.15, "broadleaf-arrowhead", 0.5));
-    assertThat(codes(outcome.notices())).contains("wetland.mulch-advised", "wetland.ice");
+    assertThat(codes(outcome.notices())).contains("wetland.mulch-advised", "wetland.frozen");
   }
 
   @Test

@@ -42,7 +42,12 @@ final class SamplePlans {
   }
 
   static Answer<PlanEstimate> answer(String name) {
-    PlanDocument document = PlanDocument.read(request(name));
+    return answerTo(request(name));
+  }
+
+  /** What the engine answers to a plan as it is sent. */
+  static Answer<PlanEstimate> answerTo(byte[] plan) {
+    PlanDocument document = PlanDocument.read(plan);
     return Marshlight.estimate(
         new Marshlight.Request(document.plan(), Stage.LOOP, false, document.sha256()));
   }

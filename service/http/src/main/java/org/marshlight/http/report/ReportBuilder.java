@@ -1,8 +1,10 @@
 package org.marshlight.http.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.marshlight.Answer;
+import org.marshlight.contract.Notice;
 import org.marshlight.contract.WireName;
 import org.marshlight.decision.PlanEstimate;
 import org.marshlight.http.report.Block.Figure;
@@ -48,7 +50,10 @@ public final class ReportBuilder {
         shortly(sheet, estimate),
         WorthPart.cards(sheet, estimate.verdicts()),
         parts,
-        answer.notices().stream().map(notice -> Sentence.of(sheet, notice)).toList(),
+        answer.notices().stream()
+            .sorted(Comparator.comparing(Notice::severity).reversed())
+            .map(notice -> Sentence.of(sheet, notice))
+            .toList(),
         annexes,
         answer.meta().version(),
         answer.meta().planSha256());

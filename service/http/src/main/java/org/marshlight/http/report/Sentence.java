@@ -13,8 +13,16 @@ final class Sentence {
 
   private Sentence() {}
 
+  /** A notice; one that figures cannot be relied on says so first. */
   static RawString of(Sheet sheet, Notice notice) {
-    return printed(sheet.texts().notice(notice));
+    RawString said = printed(sheet.texts().notice(notice));
+    return notice.severity() == Notice.Severity.SEVERE
+        ? new RawString(
+            "<strong>"
+                + sheet.texts().html("notice.severe").getValue()
+                + "</strong> "
+                + said.getValue())
+        : said;
   }
 
   static RawString of(Sheet sheet, Reason reason) {

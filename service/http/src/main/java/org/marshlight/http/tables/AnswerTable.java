@@ -28,7 +28,10 @@ final class AnswerTable {
     table.record((Record) answer.estimate(), "");
     answer.assumptions().forEach(table::assumption);
     for (Notice notice : answer.notices()) {
-      table.say(TableRow.NOTICE, notice.code(), notice.text());
+      table.say(
+          notice.severity() == Notice.Severity.SEVERE ? TableRow.SEVERE_NOTICE : TableRow.NOTICE,
+          notice.code(),
+          notice.text());
     }
     table.record(answer.meta(), "meta");
     return table.rows;

@@ -7,7 +7,7 @@ import org.marshlight.http.words.UnitSystem;
 /**
  * One row of the table of an answer.
  *
- * @param kind {@code value}, {@code caution} or {@code notice}
+ * @param kind {@code value}, {@code caution}, {@code notice} or {@code severe-notice}
  * @param id dotted path of a figure, or the code of a caution or notice
  * @param month 1 = January; null for figures that are not monthly
  * @param value the number; null where there is none
@@ -33,4 +33,5 @@ record TableRow(String kind, String id, Integer month, Number value, String unit
   static final String VALUE = "value";
   static final String CAUTION = "caution";
   static final String NOTICE = "notice";
+  static final String SEVERE_NOTICE = "severe-notice";
 }

@@ -84,7 +84,9 @@ class AnswerCsvTest {
         List.of(
             new Assumption(
                 "default", "feed.x", "/feeds/0", "seven", 7.0, "kg/d", "house-choice", "assumed")),
-        List.of(new Notice("feed.odd", "odd, \"quoted\"\nand broken", Map.of())),
+        List.of(
+            new Notice(
+                "feed.odd", Notice.Severity.REMARK, "odd, \"quoted\"\nand broken", Map.of())),
         Meta.WITHOUT_PLAN);
   }
 
