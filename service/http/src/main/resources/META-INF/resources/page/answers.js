@@ -85,7 +85,10 @@ export function tell(problem, fields, list, says) {
   }
   elsewhere.forEach((error) => {
     const item = document.createElement("li");
-    item.textContent = [error.pointer, withAllowed(error)].filter((text) => text).join(": ");
+    const element = fields.nearest(error.pointer);
+    item.textContent = element
+      ? said(error, element, null, fields, says)
+      : [error.pointer, withAllowed(error)].filter((text) => text).join(": ");
     list.querySelector("ul").append(item);
   });
   list.hidden = elsewhere.length === 0;

@@ -204,6 +204,22 @@ class PagesTest {
   }
 
   @Test
+  void aFaultOfSeveralFieldsNamesThemByTheirLabels() {
+    Map<String, String> fields = new HashMap<>();
+    fields.put("/site/climate/id", "christchurch");
+    fields.put("/people/count", "4");
+    fields.put("has:/tank", "1");
+    fields.put("has:/gas", "1");
+    fields.put("/gas/uses/0/use", "cooking");
+    fields.put("/gas/uses/0/hoursPerDay", "2");
+    fields.put("/gas/uses/0/mealsPerDay", "2");
+    String page = fields(fields).asString();
+    assertThat(page)
+        .containsPattern("<a href=\"#f-gas-uses\">Give either &quot;[A-Z][a-z ]+&quot; or &quot;")
+        .doesNotContain("hoursPerDay and", "hoursPerDay or");
+  }
+
+  @Test
   void aRangeIsToldByTheLabelOfItsField() {
     String page =
         fields(

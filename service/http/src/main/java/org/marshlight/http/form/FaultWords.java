@@ -43,7 +43,7 @@ final class FaultWords {
       case "json.wrong-type" -> isNumber(kind) ? noNumber(fault, named) : named + ": " + all(fault);
       case "json.null-element", "loop.missing" ->
           texts.plain("fault.missing", Map.of("label", named));
-      default -> named + ": " + all(fault);
+      default -> labelled(fault, named);
     };
   }
 
@@ -53,6 +53,15 @@ final class FaultWords {
         .filter(kind -> kind != Kind.GROUP && kind != Kind.SECTION)
         .map(kind -> of(fault, kind, label(fault.pointer(), fault.pointer())))
         .orElseGet(() -> of(fault));
+  }
+
+  private String labelled(Fault fault, String label) {
+    if (fault.params().get("first") instanceof String) {
+      return of(fault);
+    }
+    return fault.params().get("field") instanceof String field && fault.detail().contains(field)
+        ? all(fault).replace(field, label)
+        : label + ": " + all(fault);
   }
 
   /** A fault that has no field of its own in the form. */

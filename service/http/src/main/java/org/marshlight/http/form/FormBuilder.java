@@ -13,6 +13,7 @@ import org.marshlight.http.form.Item.Option;
 import org.marshlight.http.form.Item.Place;
 import org.marshlight.http.form.Item.Units;
 import org.marshlight.http.form.Item.Value;
+import org.marshlight.http.form.Item.Wrong;
 import org.marshlight.http.words.Texts;
 import org.marshlight.http.words.UnitBook;
 import org.marshlight.http.words.UnitSystem;
@@ -89,15 +90,20 @@ public final class FormBuilder {
         entries);
   }
 
-  /** What is wrong with a field, or with a list as such. */
-  private List<String> faults(Kind kind, String pointer, String label, boolean below) {
+  /** What is wrong with a field and all below it, or with a list or an entry of it as such. */
+  private List<Wrong> faults(Kind kind, String pointer, String label, boolean below) {
     return state.faults().stream()
-        .filter(
-            fault ->
-                fault.pointer().equals(pointer)
-                    || below && fault.pointer().startsWith(pointer + "/"))
-        .map(fault -> faultWords.of(fault, kind, label))
+        .filter(fault -> isAbout(fault.pointer(), pointer, below))
+        .map(fault -> new Wrong(fault.pointer(), faultWords.of(fault, kind, label)))
         .toList();
+  }
+
+  private static boolean isAbout(String faulty, String pointer, boolean below) {
+    if (!faulty.startsWith(pointer)) {
+      return false;
+    }
+    String within = faulty.substring(pointer.length());
+    return within.isEmpty() || (below ? within.startsWith("/") : within.matches("/\\d+"));
   }
 
   private void share(

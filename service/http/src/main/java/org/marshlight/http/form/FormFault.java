@@ -2,6 +2,8 @@ package org.marshlight.http.form;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.marshlight.contract.Fault;
 import org.marshlight.http.words.Texts;
 
@@ -9,9 +11,10 @@ import org.marshlight.http.words.Texts;
  * One thing that is wrong with a form.
  *
  * @param id id of the element that shows the field; null if the form has no field for it
+ * @param pointer what the fault names in the plan
  * @param text what is wrong
  */
-public record FormFault(String id, String text) {
+public record FormFault(String id, String pointer, String text) {
 
   /**
    * Everything that is wrong, fields first.
@@ -21,13 +24,12 @@ public record FormFault(String id, String text) {
    * @param texts texts in the reader's language
    */
   public static List<FormFault> all(List<Leg> legs, List<Fault> faults, Texts texts) {
-    FaultWords words = new FaultWords(texts);
     List<FormFault> all =
         new ArrayList<>(
             legs.stream().flatMap(leg -> leg.items().stream()).flatMap(Item::allFaults).toList());
-    faults.stream()
-        .filter(fault -> FieldKind.at(fault.pointer()).filter(FormFault::shown).isEmpty())
-        .forEach(fault -> all.add(new FormFault(null, words.of(fault))));
+    Set<String> shown = all.stream().map(FormFault::pointer).collect(Collectors.toSet());
+    all.addAll(
+        of(faults.stream().filter(fault -> !shown.contains(fault.pointer())).toList(), texts));
     return List.copyOf(all);
   }
 
@@ -39,11 +41,8 @@ public record FormFault(String id, String text) {
    */
   public static List<FormFault> of(List<Fault> faults, Texts texts) {
     FaultWords words = new FaultWords(texts);
-    return faults.stream().map(fault -> new FormFault(null, words.at(fault))).toList();
-  }
-
-  /** Groups and sections have no place of their own for what is wrong with them. */
-  private static boolean shown(Item.Kind kind) {
-    return kind != Item.Kind.GROUP && kind != Item.Kind.SECTION;
+    return faults.stream()
+        .map(fault -> new FormFault(null, fault.pointer(), words.at(fault)))
+        .toList();
   }
 }

@@ -15,7 +15,7 @@ import org.marshlight.http.words.Unit;
  * @param unit units of a number; null for others
  * @param options what can be chosen
  * @param value what the plan holds
- * @param faults what is wrong with it, in words
+ * @param faults what is wrong with it
  * @param main what is asked first in a group
  * @param finer what is asked only of those who look for it
  * @param entries the groups that a list holds
@@ -28,7 +28,7 @@ public record Item(
     Units unit,
     List<Option> options,
     Value value,
-    List<String> faults,
+    List<Wrong> faults,
     List<Item> main,
     List<Item> finer,
     List<Entry> entries) {
@@ -98,7 +98,8 @@ public record Item(
                 entries.stream().flatMap(entry -> entry.finer().stream()))
             .flatMap(items -> items);
     return Stream.concat(
-        faults.stream().map(fault -> new FormFault(id(), fault)), within.flatMap(Item::allFaults));
+        faults.stream().map(fault -> new FormFault(id(), fault.pointer(), fault.text())),
+        within.flatMap(Item::allFaults));
   }
 
   /** What its texts name. */
@@ -129,6 +130,14 @@ public record Item(
    * @param lines range, usual value with its source, default
    */
   public record Help(String meaning, String find, List<String> lines) {}
+
+  /**
+   * What is wrong with a field.
+   *
+   * @param pointer what the fault names: the field or something within it
+   * @param text what is wrong, in words
+   */
+  public record Wrong(String pointer, String text) {}
 
   /**
    * The units in which a number can be typed.
