@@ -33,8 +33,23 @@ final class DigesterWorking {
     Step methane = Step.of("feed.methane-of-cod", produced);
     steps.add(methane);
     steps.add(Step.of("digester.methane-energy", methane.value()));
-    steps.add(Step.of("digester.dissolved-methane", mean, 101325 * digestion.methaneFraction()));
+    outflow(inputs.year().site(), mean, digestion, steps);
     return List.copyOf(steps);
+  }
+
+  /** Methane dissolved at the pressure of the site, and what leaves with the outflow. */
+  private static void outflow(
+      SiteClimate site, double temperatureC, DigestionCoefficients digestion, List<Step> steps) {
+    Step pressure = Step.of("climate.atmospheric-pressure", site.elevationM());
+    Step equilibrium =
+        Step.of(
+            "digester.dissolved-methane",
+            temperatureC,
+            pressure.value() * 1000 * digestion.methaneFraction());
+    steps.add(pressure);
+    steps.add(equilibrium);
+    steps.add(
+        Step.of("digester.methane-in-outflow", equilibrium.value(), digestion.oversaturation()));
   }
 
   private static void ground(DigesterModel.Inputs inputs, TankGeometry geometry, List<Step> steps) {

@@ -81,9 +81,10 @@ final class DigestionRates {
         MethaneKinetics.plugFlowConversion(coefficients.acidRate35() * arrhenius * alive, 1);
     capacityFactor[day] = arrhenius * alive;
     saturationKgM3[day] =
-        MethaneKinetics.dissolvedMethaneMgL(
-                temperatureC, pressurePa * coefficients.methaneFraction())
-            * coefficients.oversaturation()
+        MethaneKinetics.methaneInOutflowMgL(
+                MethaneKinetics.dissolvedMethaneMgL(
+                    temperatureC, pressurePa * coefficients.methaneFraction()),
+                coefficients.oversaturation())
             / 1000;
     double sulphideMolM3 =
         Sulphide.hydrogenSulphideShare(temperatureC, coefficients.liquorPh())

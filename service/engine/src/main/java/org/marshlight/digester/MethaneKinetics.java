@@ -145,6 +145,20 @@ public final class MethaneKinetics {
     return 16.043 * henry * partialPressurePa;
   }
 
+  /** Dissolved methane in the outflow of a tank, which holds more than at equilibrium. */
+  @Formula(
+      id = "digester.methane-in-outflow",
+      symbol = "c_out",
+      expression = "S_o c",
+      unit = "mg/L",
+      meaning = "Dissolved methane in the outflow of a tank, beyond its equilibrium with the gas.",
+      source = "souza-2011")
+  public static double methaneInOutflowMgL(
+      @Argument(symbol = "c", unit = "mg/L", low = 0, high = 100) double equilibriumMgL,
+      @Argument(symbol = "S_o", unit = "1", low = 0.5, high = 6) double oversaturation) {
+    return oversaturation * equilibriumMgL;
+  }
+
   /** Share of ammonia in ammonia and ammonium. */
   @Formula(
       id = "digester.free-ammonia-fraction",
