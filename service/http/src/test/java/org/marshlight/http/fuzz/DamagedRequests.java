@@ -146,6 +146,10 @@ final class DamagedRequests {
   }
 
   private void damage(ObjectNode body) {
+    if (random.nextInt(3) == 0) {
+      scaleOneNumber(body);
+      return;
+    }
     for (int change = random.nextInt(4); change >= 0; change--) {
       List<ContainerNode<?>> containers = new ArrayList<>();
       collect(body, containers);
@@ -156,6 +160,29 @@ final class DamagedRequests {
       } else if (container instanceof ArrayNode list) {
         damage(list, value);
       }
+    }
+  }
+
+  /** Damage so slight that the request may still be legal. */
+  private void scaleOneNumber(ObjectNode body) {
+    List<ObjectNode> owners = new ArrayList<>();
+    List<String> names = new ArrayList<>();
+    List<ContainerNode<?>> containers = new ArrayList<>();
+    collect(body, containers);
+    for (ContainerNode<?> container : containers) {
+      if (container instanceof ObjectNode object) {
+        for (var entry : object.properties()) {
+          if (entry.getValue().isNumber()) {
+            owners.add(object);
+            names.add(entry.getKey());
+          }
+        }
+      }
+    }
+    if (!owners.isEmpty()) {
+      int at = random.nextInt(owners.size());
+      double number = owners.get(at).get(names.get(at)).doubleValue();
+      owners.get(at).put(names.get(at), number * Math.pow(10, random.nextInt(13) - 6));
     }
   }
 

@@ -243,7 +243,7 @@ final class ExtremeRequests {
   private void coefficients(ObjectNode node, String name) {
     ObjectNode overrides = node.putObject(name);
     List<CoefficientRow> rows = CoefficientBook.standard().rows();
-    for (int i = 1 + random.nextInt(6); i > 0; i--) {
+    for (int i = random.nextInt(3) == 0 ? 100 : 1 + random.nextInt(6); i > 0; i--) {
       CoefficientRow row = rows.get(random.nextInt(rows.size()));
       overrides.put(row.id(), ExtremeNumbers.within(row.least(), row.most(), random));
     }
