@@ -74,9 +74,9 @@ class CatalogueRoutesTest {
   void whatTheClientHasIsNotSentAgain() {
     Response first = Service.asking().get("/v1/plants");
     String tag = first.header("ETag");
-    assertThat(tag).matches("\"[0-9a-f]{64}\"");
+    assertThat(tag).matches("W/\"[0-9a-f]{64}\"");
     assertThat(Service.asking().get("/v1/plants").asByteArray()).isEqualTo(first.asByteArray());
-    for (String known : new String[] {tag, "\"x\", W/" + tag, "*"}) {
+    for (String known : new String[] {tag, "\"x\", " + tag, tag.substring(2), "*"}) {
       Response again = Service.asking().header("If-None-Match", known).get("/v1/plants");
       assertThat(again.statusCode()).as(known).isEqualTo(304);
       assertThat(again.asByteArray()).isEmpty();

@@ -102,7 +102,10 @@ class EstimateRoutesTest {
     assertThat(response.statusCode()).isEqualTo(200);
     assertThat(response.contentType().replace(";charset=UTF-8", "")).isEqualTo(type);
     assertThat(response.header("Vary"))
-        .isEqualTo(type.startsWith("text/html") ? "Accept, Accept-Language" : "Accept");
+        .isEqualTo(
+            type.startsWith("text/html")
+                ? "Accept, Accept-Language, Accept-Encoding"
+                : "Accept, Accept-Encoding");
     assertThat(response.header("Cache-Control")).isEqualTo("no-store");
     Service.cautioned(response);
   }

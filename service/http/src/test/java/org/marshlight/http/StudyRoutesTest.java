@@ -52,7 +52,7 @@ class StudyRoutesTest {
     assertThat(answer.path("cautions")).isNotEmpty();
     assertThat(answer.at("/meta/planSha256").asText()).hasSize(64);
     assertThat(answer.at("/study/figures")).isNotEmpty();
-    assertThat(response.header("Vary")).isEqualTo("Accept");
+    assertThat(response.header("Vary")).isEqualTo("Accept, Accept-Encoding");
     Service.cautioned(response);
   }
 

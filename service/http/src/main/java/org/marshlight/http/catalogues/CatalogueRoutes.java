@@ -56,11 +56,12 @@ public class CatalogueRoutes {
     return answer(List.of(item), ifNoneMatch);
   }
 
+  /** The tag is weak, for a compressed answer is the same to its reader but not to the byte. */
   private static Response answer(List<Record> items, String ifNoneMatch) {
     byte[] body =
         ContractJson.write(
             new CatalogueAnswer<>(items, CautionBook.standard().general(), Meta.WITHOUT_PLAN));
-    EntityTag tag = new EntityTag(CanonicalHash.sha256(body));
+    EntityTag tag = new EntityTag(CanonicalHash.sha256(body), true);
     Response.ResponseBuilder response =
         isKnown(tag, ifNoneMatch)
             ? Response.notModified()

@@ -28,6 +28,8 @@ import org.marshlight.safety.CautionBook;
 @ApplicationScoped
 public class StandingHeaders {
 
+  private static final String UNCOMPRESSED = "identity";
+
   private static final String VARIES_WITH_READER =
       HttpHeaders.ACCEPT + ", " + HttpHeaders.ACCEPT_LANGUAGE;
 
@@ -68,11 +70,29 @@ public class StandingHeaders {
             headers.set(name, value);
           }
         });
+    varyByEncoding(headers);
   }
 
   private static void putWhenWritten(RoutingContext context) {
     context.addHeadersEndHandler(written -> put(context.response().headers()));
     context.next();
+  }
+
+  /**
+   * Every response may come compressed, for all are text: none is kept from it by the mark that the
+   * framework puts on what it takes for something else. Whoever keeps one must tell them apart by
+   * that too.
+   */
+  private static void varyByEncoding(MultiMap headers) {
+    if (headers.contains(HttpHeaders.CONTENT_ENCODING, UNCOMPRESSED, true)) {
+      headers.remove(HttpHeaders.CONTENT_ENCODING);
+    }
+    String varies = headers.get(HttpHeaders.VARY);
+    if (varies == null) {
+      headers.set(HttpHeaders.VARY, HttpHeaders.ACCEPT_ENCODING);
+    } else if (!varies.contains(HttpHeaders.ACCEPT_ENCODING)) {
+      headers.set(HttpHeaders.VARY, varies + ", " + HttpHeaders.ACCEPT_ENCODING);
+    }
   }
 
   private static String policy(String sources) {
