@@ -15,8 +15,9 @@ import java.util.stream.Collectors;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /**
- * What to offer in place of a name that is not known: one that is spelt almost the same or shares a
- * word with it, and nothing where there is none, for a far-fetched offer misleads.
+ * What to offer in place of a name that is not known: one that is spelt almost the same, begins
+ * with it or shares a word with it, and nothing where there is none, for a far-fetched offer
+ * misleads.
  */
 public final class Suggestion {
 
@@ -41,7 +42,10 @@ public final class Suggestion {
    * @return the name; empty if none is close
    */
   public static Optional<String> closeTo(String name, Collection<String> known) {
-    Optional<String> spelt = Nearest.to(name, known).filter(near -> isAlmost(name, near));
+    Optional<String> spelt =
+        Nearest.to(name, known)
+            .filter(near -> isAlmost(name, near))
+            .or(() -> Nearest.to(name, beginningWith(name, known)));
     return spelt.isPresent() || known.size() > MOST_NAMES_BY_WORD
         ? spelt
         : Nearest.to(name, sharingMostWords(name, known));
@@ -72,6 +76,12 @@ public final class Suggestion {
     }
     int most = name.length() < SHORTEST_WORD ? 1 : Math.max(2, name.length() / 3);
     return new LevenshteinDistance(most).apply(name, known) >= 0;
+  }
+
+  private static List<String> beginningWith(String name, Collection<String> known) {
+    return name.length() < SHORTEST_WORD
+        ? List.of()
+        : known.stream().filter(other -> other.startsWith(name)).toList();
   }
 
   private static List<String> sharingMostWords(String name, Collection<String> known) {

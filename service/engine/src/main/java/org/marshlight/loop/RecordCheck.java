@@ -9,6 +9,7 @@ import jakarta.validation.constraints.Pattern;
 import jakarta.validation.constraints.Size;
 import java.lang.annotation.Annotation;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -34,7 +35,8 @@ public final class RecordCheck {
   private RecordCheck() {}
 
   /**
-   * Every field that is missing, out of its bounds, too long, or no id of its catalogue.
+   * Every field that is missing, out of its bounds, too long, or no id of its catalogue, by
+   * pointer; the validator itself finds them in no fixed order.
    *
    * @param record the record as read
    */
@@ -43,6 +45,7 @@ public final class RecordCheck {
     for (ConstraintViolation<Record> violation : VALIDATOR.validate(record)) {
       faults.add(fault(violation));
     }
+    faults.sort(Comparator.comparing(Fault::pointer).thenComparing(Fault::code));
     catalogueFaults(record, Pointer.ROOT, faults);
     return faults;
   }
