@@ -60,7 +60,7 @@ public class Failing {
   @Operation(hidden = true)
   public String held() throws InterruptedException {
     HELD.release();
-    return String.valueOf(LET_GO.await(2, TimeUnit.MINUTES));
+    return String.valueOf(LET_GO.await(Patience.LONGEST.toMinutes(), TimeUnit.MINUTES));
   }
 
   /** Answers later than the timer of the tests for idle connections. */

@@ -16,6 +16,9 @@ class HealthTest {
     JsonNode health = Service.json(Service.asking().get("/q/health/ready"));
     assertThat(health.path("status").asText()).isEqualTo("UP");
     JsonNode data = health.path("checks").get(0).path("data");
+    for (JsonNode check : health.path("checks")) {
+      data = check.path("name").asText().equals("marshlight") ? check.path("data") : data;
+    }
     assertThat(data.path("version").asText()).isEqualTo(Meta.VERSION);
     assertThat(data.path("formulas").asInt()).isPositive();
     assertThat(health.toString()).doesNotContainIgnoringCase("java").doesNotContain("host");

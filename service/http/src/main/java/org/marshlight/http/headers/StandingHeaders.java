@@ -10,8 +10,10 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.server.ServerResponseFilter;
 import org.marshlight.Answer;
@@ -87,12 +89,12 @@ public class StandingHeaders {
     if (headers.contains(HttpHeaders.CONTENT_ENCODING, UNCOMPRESSED, true)) {
       headers.remove(HttpHeaders.CONTENT_ENCODING);
     }
-    String varies = headers.get(HttpHeaders.VARY);
-    if (varies == null) {
-      headers.set(HttpHeaders.VARY, HttpHeaders.ACCEPT_ENCODING);
-    } else if (!varies.contains(HttpHeaders.ACCEPT_ENCODING)) {
-      headers.set(HttpHeaders.VARY, varies + ", " + HttpHeaders.ACCEPT_ENCODING);
+    Set<String> varies = new LinkedHashSet<>();
+    for (String value : headers.getAll(HttpHeaders.VARY)) {
+      varies.addAll(List.of(value.split(",\\s*")));
     }
+    varies.add(HttpHeaders.ACCEPT_ENCODING);
+    headers.set(HttpHeaders.VARY, String.join(", ", varies));
   }
 
   private static String policy(String sources) {
