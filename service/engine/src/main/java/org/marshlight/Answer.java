@@ -8,15 +8,7 @@ import org.marshlight.contract.Meaning;
 import org.marshlight.contract.Notice;
 import org.marshlight.safety.Caution;
 
-/**
- * An estimate with all that must go with it. There is no way to build one without cautions.
- *
- * @param estimate the figures
- * @param cautions what can hurt
- * @param assumptions what was taken as given
- * @param notices remarks on inputs and figures
- * @param meta which version answered, and to what
- */
+/** An estimate with all that must go with it. There is no way to build one without cautions. */
 @Meaning("An estimate with the cautions, assumptions and notices that go with it.")
 public record Answer<T>(
     @NotNull @Meaning("The figures.") T estimate,

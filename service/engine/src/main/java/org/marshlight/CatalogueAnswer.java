@@ -6,13 +6,7 @@ import java.util.List;
 import org.marshlight.contract.Meaning;
 import org.marshlight.safety.Caution;
 
-/**
- * Items of a catalogue with the cautions that go with every answer.
- *
- * @param items the items
- * @param cautions what can hurt
- * @param meta which version answered
- */
+/** Items of a catalogue with the cautions that go with every answer. */
 @Meaning("Items of a catalogue with the cautions that go with every answer.")
 public record CatalogueAnswer<T>(
     @Meaning("The items.") @Size(max = 5000) List<T> items,

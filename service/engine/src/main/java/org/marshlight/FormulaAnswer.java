@@ -11,17 +11,7 @@ import org.marshlight.evidence.FormulaEntry;
 import org.marshlight.safety.Caution;
 import org.marshlight.safety.CautionBook;
 
-/**
- * What a formula gives for stated inputs, with the cautions that go with every answer.
- *
- * @param formula id of the formula
- * @param inputs what went in, by name of the parameter
- * @param value what came out
- * @param unit UCUM code of the value
- * @param source id of the formula's source
- * @param cautions what can hurt
- * @param meta which version answered
- */
+/** What a formula gives for stated inputs, with the cautions that go with every answer. */
 @Meaning("What a formula gives for stated inputs.")
 public record FormulaAnswer(
     @NotNull @Meaning("Id of the formula.") @Size(max = 100) String formula,

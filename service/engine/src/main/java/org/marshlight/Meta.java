@@ -8,7 +8,6 @@ import org.marshlight.contract.Quantity;
 /**
  * Which version answered, and to what.
  *
- * @param version version of the engine
  * @param planSha256 SHA-256 of the plan as sent, in the canonical form of RFC 8785; null where
  *     there was no document
  * @param passes passes of the chain until every returned stream stood still; null where no chain

@@ -11,13 +11,7 @@ import org.marshlight.safety.Caution;
 /**
  * Why a request was not served (RFC 9457), with every fault found and with cautions.
  *
- * @param type URI reference of the kind of problem
  * @param title the kind of problem in words, the same for every problem of a type
- * @param status HTTP status
- * @param detail what went wrong this time
- * @param code stable name of the kind of problem
- * @param errors every fault found
- * @param cautions what can hurt
  */
 @Meaning("Why a request was not served (RFC 9457), with every fault found.")
 public record Problem(

@@ -10,11 +10,7 @@ import org.marshlight.safety.Caution;
 /**
  * A study with all that must go with it. There is no way to build one without cautions.
  *
- * @param study what the study gives
  * @param cautions what can hurt, with any of the plans whose figures it tells
- * @param assumptions what was taken as given
- * @param notices remarks on inputs and figures
- * @param meta which version answered, and to what
  */
 @Meaning("A study with the cautions, assumptions and notices that go with it.")
 public record StudyAnswer<T extends Record>(

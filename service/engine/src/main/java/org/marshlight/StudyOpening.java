@@ -6,12 +6,7 @@ import org.marshlight.contract.Meaning;
 import org.marshlight.safety.Caution;
 import org.marshlight.study.StudyCost;
 
-/**
- * What is known of a study before it is run.
- *
- * @param cost what it takes
- * @param cautions what can hurt
- */
+/** What is known of a study before it is run. */
 @Meaning("What is known of a study before it is run.")
 public record StudyOpening(
     @Meaning("What it takes.") StudyCost cost,

@@ -15,12 +15,7 @@ import org.marshlight.safety.CautionBook;
 /**
  * A weather file reduced to a site's climate, with the cautions that go with every answer.
  *
- * @param place where its weather was taken
- * @param climate goes into {@code site.climate} unchanged
  * @param hours goes into {@code site.hours} unchanged; null where the hours were not asked for
- * @param cautions what can hurt
- * @param notices what was repaired
- * @param meta which version answered
  */
 @Meaning("A weather file reduced to a site's climate.")
 public record WeatherAnswer(

@@ -7,18 +7,9 @@ import org.marshlight.contract.Quantity;
 /**
  * A climate that a plan can name instead of giving normals.
  *
- * @param id stable id, used in plans
- * @param name public weather station
- * @param kind sort of climate
  * @param latitudeDeg north positive
  * @param longitudeDeg east positive
  * @param elevationM above sea level
- * @param source id of the data set
- * @param mark how well founded the numbers are
- * @param rainSource id of the data set of the rain; null if the climate has no rain
- * @param rainMark how well founded the rain is; null if the climate has no rain
- * @param note limits of the data
- * @param monthly the normals
  */
 @Meaning("A climate that a plan can name instead of giving normals.")
 public record BuiltInClimate(

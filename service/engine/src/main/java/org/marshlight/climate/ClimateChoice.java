@@ -11,8 +11,6 @@ import org.marshlight.contract.TwelveMonths;
 /**
  * The climate of a site: a built-in one by id, whose rain may be replaced, or monthly normals.
  *
- * @param id id of a built-in climate
- * @param monthly twelve normals of each quantity
  * @param rainMm rain of the place in place of the built-in climate's; only beside an id
  */
 @Meaning("The climate of a site: a built-in one by id, or twelve monthly normals.")

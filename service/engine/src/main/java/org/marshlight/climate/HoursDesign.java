@@ -9,13 +9,6 @@ import org.marshlight.contract.Quantity;
 /**
  * A year of 8760 hours in local standard time, the first ending at 1 h on 1 January. What is not
  * given follows from the monthly normals.
- *
- * @param utcOffsetH local standard time less universal time
- * @param airTemperatureC air temperature of each hour
- * @param dewPointC dew point of each hour
- * @param globalWM2 global radiation on the horizontal, mean of each hour
- * @param diffuseWM2 diffuse radiation on the horizontal, mean of each hour
- * @param windMS wind at 10 m
  */
 @Meaning("A year of 8760 hours in local standard time, the first ending at 1 h on 1 January.")
 public record HoursDesign(

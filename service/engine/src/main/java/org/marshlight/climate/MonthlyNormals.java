@@ -9,15 +9,12 @@ import org.marshlight.contract.TwelveMonths;
 /**
  * Twelve monthly normals, January first.
  *
- * @param meanAirTemperatureC mean air temperature
  * @param meanMaxAirTemperatureC mean of the daily highest temperatures
  * @param meanMinAirTemperatureC mean of the daily lowest temperatures
  * @param horizontalSolarKWhM2Day global radiation on the horizontal
  * @param windMS wind speed
- * @param windHeightM height at which the wind was measured
  * @param relativeHumidityPercent relative humidity at mean temperature
  * @param dewPointC dew point; takes the place of relative humidity
- * @param rainMm rain in the month
  */
 @Meaning("Twelve monthly normals, January first.")
 public record MonthlyNormals(

@@ -12,11 +12,9 @@ import org.marshlight.contract.Usual;
 /**
  * Where the home stands.
  *
- * @param climate monthly normals, or the id of a built-in climate
  * @param latitudeDeg north positive; required with monthly normals, otherwise the station's
  * @param longitudeDeg east positive; the station's, or not needed
  * @param elevationM above sea level; the station's, or a stated default
- * @param soil id of a soil of the catalogue
  * @param horizonDeg what stands before the sun, by sector
  * @param snowMonths months in which snow lies
  * @param hours a real year hour by hour

@@ -20,7 +20,6 @@ public record WeatherReading(
   /**
    * Where a file's weather was taken.
    *
-   * @param name place as the file names it
    * @param latitudeDeg latitude, goes into {@code site.latitudeDeg}
    * @param longitudeDeg longitude, goes into {@code site.longitudeDeg}
    * @param elevationM elevation, goes into {@code site.elevationM}

@@ -12,8 +12,6 @@ import org.marshlight.contract.Usual;
  * The compost heap, a batch a year.
  *
  * @param ingredients what is added beside the loop's own tops, stillage and sludge
- * @param method how the heap is run
- * @param landAreaM2 land that the compost returns to
  */
 @Meaning("The compost heap, a batch a year.")
 public record CompostDesign(

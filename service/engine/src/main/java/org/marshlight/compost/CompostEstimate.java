@@ -5,17 +5,7 @@ import java.util.List;
 import org.marshlight.contract.Meaning;
 import org.marshlight.contract.Quantity;
 
-/**
- * Compost of a year: the mix, what it loses, how hot it gets and what it gives back to land.
- *
- * @param annual headline figures
- * @param mix the materials put together
- * @param mending what to add to the mix
- * @param losses what the heap loses
- * @param finished the finished compost
- * @param hygiene heat, and what it does not make safe
- * @param land what it gives to land
- */
+/** Compost of a year: the mix, what it loses, how hot it gets and what it gives back to land. */
 @Meaning("Compost of a year: the mix, its losses, its heat and what it gives back to land.")
 public record CompostEstimate(
     @Meaning("Headline figures.") Annual annual,
@@ -180,7 +170,6 @@ public record CompostEstimate(
    * One addition.
    *
    * @param ingredient id of the ingredient, or water
-   * @param freshKg mass as it comes
    */
   @Meaning("One addition.")
   public record AdditionFigures(
@@ -196,14 +185,6 @@ public record CompostEstimate(
    * @param dryFraction dry mass lost over dry mass put in
    * @param freshFraction mass lost over mass put in
    * @param volumeFraction volume lost over volume put in
-   * @param ammoniaNitrogenKg nitrogen lost to the air as ammonia
-   * @param leachedNitrogenKg nitrogen lost to the soil below
-   * @param leachedPhosphorusKg phosphorus lost to the soil below
-   * @param leachedPotassiumKg potassium lost to the soil below
-   * @param evaporatedWaterKg water that evaporates
-   * @param leachateKg water that drains and drips
-   * @param oxygenKg oxygen taken up
-   * @param heatKWh heat set free
    */
   @Meaning("What the heap loses, and the heat of it.")
   public record Losses(
@@ -277,8 +258,6 @@ public record CompostEstimate(
   /**
    * The finished compost.
    *
-   * @param dryKg its dry mass
-   * @param volumeM3 its volume
    * @param moistureFraction its moisture
    * @param carbonToNitrogen its carbon to nitrogen
    * @param nitrogenFraction nitrogen of its dry mass
@@ -321,10 +300,7 @@ public record CompostEstimate(
   /**
    * Heat, and what it does not make safe.
    *
-   * @param humanOrigin whether anything in it comes from human waste or grew on it
    * @param excludedFromFoodEatenRaw whether it must never go to food eaten raw
-   * @param tooWet whether the mix as it comes is wetter than a heap can bear: then its heat is not
-   *     shown, and no rule on heat counts as met
    * @param moistureLimitFraction moisture up to which a heap can bear it
    * @param peakTemperatureC highest temperature in the middle
    * @param peakTemperatureLowC the lowest of it in the range
@@ -333,7 +309,6 @@ public record CompostEstimate(
    * @param above55Days days at 55 Cel or more
    * @param above55LowDays the fewest in the range
    * @param above55HighDays the most in the range
-   * @param turnings times that the heap is turned
    * @param heatLawFraction least heat in the range over what the rule for solids asks for
    * @param significantReduction the rule of 40 Cel for 5 days with 55 Cel for 4 hours
    * @param furtherReduction the rule of 55 Cel for 15 days with 5 turnings
@@ -434,17 +409,12 @@ public record CompostEstimate(
   /**
    * What it gives to land.
    *
-   * @param landAreaM2 land that the plan names
-   * @param firstYearNitrogenKg nitrogen that crops can take in the first year
    * @param laterNitrogenKgPerYear nitrogen that they can take in each later year
-   * @param firstYearPhosphorusKg phosphorus that stands in for fertiliser in the first year
-   * @param firstYearPotassiumKg potassium that stands in for fertiliser in the first year
    * @param fedByNitrogenM2 land whose vegetables' nitrogen it meets in the first year
    * @param fedByPhosphorusM2 the same for phosphorus
    * @param fedByPotassiumM2 the same for potassium
    * @param leastAreaForNitrogenLimitM2 land below which the yearly limit for nitrogen is passed
    * @param nitrogenLoadKgHa nitrogen on the plan's land
-   * @param ureaSparedKg urea that the first year's nitrogen stands in for
    * @param phosphateFertiliserSparedKg diammonium phosphate that its phosphorus stands in for
    * @param potashFertiliserSparedKg potash that its potassium stands in for
    * @param fertiliserWorthUsd price of those fertilisers

@@ -6,14 +6,7 @@ import org.marshlight.contract.CatalogueId;
 import org.marshlight.contract.Meaning;
 import org.marshlight.contract.Quantity;
 
-/**
- * An ingredient brought to the heap.
- *
- * @param ingredient id of an ingredient of the catalogue
- * @param freshKgPerYear fresh mass a year
- * @param humanOrigin whether it holds human waste or grew on it; if not given, yes for what only a
- *     loop like this one gives (sludge, stillage, tops and organs of beds) and no for all else
- */
+/** An ingredient brought to the heap. */
 @Meaning("An ingredient brought to the heap.")
 public record IngredientDesign(
     @NotNull

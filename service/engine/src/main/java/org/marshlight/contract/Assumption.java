@@ -8,13 +8,6 @@ import jakarta.validation.constraints.Size;
  *
  * @param code {@code default} for a field left out, {@code coefficient} for a number of the
  *     coefficient book, {@code override} for one that the plan set itself
- * @param id coefficient id, or the choice taken
- * @param pointer RFC 6901 pointer of the field left out; null for coefficients
- * @param text what was assumed, in words
- * @param value the number taken; null where a choice was taken
- * @param unit UCUM code; null where a choice was taken
- * @param source id of the source
- * @param mark how well founded the number is
  */
 @Meaning("Something an estimate took as given: a default for a field left out, or a coefficient.")
 public record Assumption(

@@ -11,12 +11,7 @@ import java.util.Map;
 /**
  * One thing that is wrong in a request.
  *
- * @param code stable name of the kind of fault
- * @param pointer RFC 6901 pointer of the field at fault; empty for the whole document
  * @param rejected what was sent, cut to {@value #LONGEST_ECHO} characters; null if nothing was
- * @param detail why it is refused
- * @param allowed what would be accepted
- * @param params the numbers and names in the text
  */
 @Meaning("One thing that is wrong in a request.")
 public record Fault(

@@ -8,9 +8,6 @@ import java.util.Map;
  * A remark on a figure or an input: legal but unusual, or resting on an extrapolation.
  *
  * @param code stable name, {@code <package>.<name>}
- * @param severity whether the figures may be relied on all the same
- * @param text the remark in words
- * @param params the numbers and names in the text
  */
 @Meaning("A remark on a figure or an input: legal but unusual, or resting on an extrapolation.")
 public record Notice(

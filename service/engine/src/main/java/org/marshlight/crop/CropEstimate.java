@@ -6,14 +6,7 @@ import org.marshlight.contract.Meaning;
 import org.marshlight.contract.Quantity;
 import org.marshlight.contract.TwelveMonths;
 
-/**
- * What grows on the beds and what is taken of it. Figures hold from the third year on.
- *
- * @param annual a year of mature stands
- * @param monthly all stands by month
- * @param beds each bed
- * @param years the years after planting
- */
+/** What grows on the beds and what is taken of it. Figures hold from the third year on. */
 @Meaning("What grows on the beds and what is taken of it, from the third year on.")
 public record CropEstimate(
     @Meaning("A year of mature stands.") Annual annual,
@@ -31,21 +24,7 @@ public record CropEstimate(
     HARVEST
   }
 
-  /**
-   * The harvest of all beds in a year of mature stands.
-   *
-   * @param storageOrganDryKg dry mass of storage organs lifted
-   * @param starchKg starch in them
-   * @param sugarKg free sugar in them, as hexose
-   * @param topsDryKg dry mass of tops cut and carried off
-   * @param growthDryKg dry matter made by the plants
-   * @param nitrogenUptakeKg nitrogen taken up into the stands
-   * @param phosphorusUptakeKg phosphorus taken up into the stands
-   * @param potassiumUptakeKg potassium taken up into the stands
-   * @param nitrogenHarvestedKg nitrogen that leaves with the harvest
-   * @param phosphorusHarvestedKg phosphorus that leaves with the harvest
-   * @param potassiumHarvestedKg potassium that leaves with the harvest
-   */
+  /** The harvest of all beds in a year of mature stands. */
   @Meaning("The harvest of all beds in a year of mature stands.")
   public record Annual(
       @Quantity(
@@ -111,15 +90,7 @@ public record CropEstimate(
               meaning = "Potassium that leaves with the harvest.")
           double potassiumHarvestedKg) {}
 
-  /**
-   * All stands by month, mature.
-   *
-   * @param topsDryKg mean dry mass of tops
-   * @param undergroundDryKg mean dry mass of storage organs and roots
-   * @param nitrogenUptakeKg nitrogen taken up
-   * @param phosphorusUptakeKg phosphorus taken up
-   * @param potassiumUptakeKg potassium taken up
-   */
+  /** All stands by month, mature. */
   @Meaning("All stands by month, mature.")
   public record Monthly(
       @TwelveMonths
@@ -154,28 +125,7 @@ public record CropEstimate(
               meaning = "Potassium taken up.")
           List<Double> potassiumUptakeKg) {}
 
-  /**
-   * The stand of one bed, mature.
-   *
-   * @param name name of the bed in flows and balances
-   * @param plant plant
-   * @param areaM2 area
-   * @param monthly mean dry mass by month
-   * @param peakTopsDryKg greatest dry mass of tops
-   * @param undergroundBeforeHarvestDryKg dry mass below ground when the harvest begins
-   * @param storageOrganDryKg dry mass of storage organs lifted
-   * @param storageOrganFreshKg fresh mass of storage organs lifted
-   * @param starchKg starch in them
-   * @param starchFraction starch in their dry mass at the harvest; null where nothing is lifted
-   * @param topsDryKg dry mass of tops cut
-   * @param harvestMonth month of the harvest, 1 = January
-   * @param harvestedFraction share lifted
-   * @param sustainableFraction share that such a stand stands every year
-   * @param limit what holds growth back most, beside light and warmth
-   * @param limitedFraction growth lost to that, as a share of what else allows; 0 if nothing is
-   *     lacking
-   * @param methaneKg methane that the wet stand gives off, where its bed holds matter enough for it
-   */
+  /** The stand of one bed, mature. */
   @Meaning("The stand of one bed, mature.")
   public record Bed(
       @Meaning("Name of the bed in flows and balances.") @Size(max = 20) String name,
@@ -241,12 +191,7 @@ public record CropEstimate(
                   "Methane that the wet stand gives off, where its bed holds matter enough for it.")
           double methaneKg) {}
 
-  /**
-   * The stand of one bed by month, mature.
-   *
-   * @param topsDryKg mean dry mass of tops
-   * @param undergroundDryKg mean dry mass of storage organs and roots
-   */
+  /** The stand of one bed by month, mature. */
   @Meaning("The stand of one bed by month, mature.")
   public record BedMonthly(
       @TwelveMonths
@@ -264,17 +209,7 @@ public record CropEstimate(
               meaning = "Mean dry mass of storage organs and roots.")
           List<Double> undergroundDryKg) {}
 
-  /**
-   * All beds in one year after planting.
-   *
-   * @param year year after planting; the last holds for all that follow
-   * @param storageOrganDryKg dry mass of storage organs lifted
-   * @param starchKg starch in them
-   * @param topsDryKg dry mass of tops cut
-   * @param nitrogenUptakeKg nitrogen taken up
-   * @param phosphorusUptakeKg phosphorus taken up
-   * @param potassiumUptakeKg potassium taken up
-   */
+  /** All beds in one year after planting. */
   @Meaning("All beds in one year after planting.")
   public record StandYear(
       @Quantity(

@@ -11,12 +11,8 @@ import org.marshlight.contract.Sentences;
 /**
  * What the same glass, the same money or the same wastes would give otherwise in a year.
  *
- * @param code stable name
- * @param text the comparison in words
  * @param energyKWh energy that it gives: heat, electricity, or useful energy of gas
- * @param insteadOfKWh useful energy that the plan gives with what it would take the place of
  * @param sameMoneyKWh energy that it gives for what the cover costs
- * @param params the numbers and names in the text
  */
 @Meaning("What the same glass, money or wastes would give otherwise in a year.")
 public record Alternative(

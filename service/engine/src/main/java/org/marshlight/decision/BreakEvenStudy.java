@@ -6,12 +6,7 @@ import java.util.List;
 import org.marshlight.contract.Meaning;
 import org.marshlight.contract.Quantity;
 
-/**
- * Which smallest single change turns a verdict to yes.
- *
- * @param now the verdict as it stands; null where the plan does not have the part
- * @param changes what each lever can do
- */
+/** Which smallest single change turns a verdict to yes. */
 @Meaning("Which smallest single change turns a verdict to yes.")
 public record BreakEvenStudy(
     @Meaning("The verdict as it stands; null where the plan does not have the part.") Verdict now,
@@ -34,16 +29,12 @@ public record BreakEvenStudy(
   /**
    * What one lever can do.
    *
-   * @param lever what is changed
-   * @param outcome what became of the search
-   * @param unit UCUM code
    * @param now the quantity as it stands
    * @param needed the quantity nearest to it with which the verdict is yes, or would be
    * @param low least quantity that was tried
    * @param high greatest quantity that was tried
    * @param bestAboveYes how near the number that decides came to yes; nought or more reaches it
    * @param reason in words
-   * @param runs verdicts that were worked
    */
   @Meaning("What one lever can do.")
   public record Change(

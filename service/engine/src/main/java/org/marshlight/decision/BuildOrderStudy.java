@@ -12,10 +12,6 @@ import org.marshlight.decision.Verdict.Worth;
  *
  * @param currency ISO 4217 code
  * @param budget money at hand
- * @param spent what the phases cost
- * @param readings phase 0: readings that could change a verdict
- * @param phases what to build, first to last
- * @param leftOut what not to build
  */
 @Meaning("An order in which to build.")
 public record BuildOrderStudy(
@@ -48,15 +44,7 @@ public record BuildOrderStudy(
   /**
    * What is built next.
    *
-   * @param number place in the order, from 1
-   * @param step what is built
-   * @param needs what must stand before it
-   * @param cost what it costs; nought where that is not given
-   * @param spentSoFar what it and all before it cost
-   * @param marginalUsefulKWh useful energy a year that it adds to what stands before it
    * @param marginalExpectedNetPresentValue what it adds in money
-   * @param marginalGases greenhouse gases that it adds, with what it spares
-   * @param reason why here
    */
   @Meaning("What is built next.")
   public record Phase(
@@ -93,23 +81,12 @@ public record BuildOrderStudy(
           GreenhouseGasEstimate.Weight marginalGases,
       @NotNull @Meaning("Why here.") Reason reason) {}
 
-  /**
-   * What is not built.
-   *
-   * @param step the part
-   * @param reason why not
-   */
+  /** What is not built. */
   @Meaning("What is not built.")
   public record LeftOut(
       @NotNull @Meaning("The part.") Step step, @NotNull @Meaning("Why not.") Reason reason) {}
 
-  /**
-   * A reading that could change a verdict.
-   *
-   * @param code stable name
-   * @param text what to read
-   * @param changes verdicts that change over the range of what it tells
-   */
+  /** A reading that could change a verdict. */
   @Meaning("A reading that could change a verdict.")
   public record Reading(
       @NotNull @Meaning("Stable name.") @Size(max = 60) String code,
@@ -120,13 +97,8 @@ public record BuildOrderStudy(
   /**
    * A verdict that a reading could change.
    *
-   * @param component the part
    * @param bed name of the bed, for one of several
-   * @param coefficient what the reading tells
-   * @param unit UCUM code of its value
    * @param value its value at which the verdict changes
-   * @param now the verdict as it stands
-   * @param then the verdict at that value
    */
   @Meaning("A verdict that a reading could change.")
   public record Turn(

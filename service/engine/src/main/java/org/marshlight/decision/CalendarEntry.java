@@ -9,14 +9,7 @@ import org.marshlight.contract.Params;
 import org.marshlight.contract.Quantity;
 import org.marshlight.contract.Sentences;
 
-/**
- * Work or a watch-point of the year.
- *
- * @param code stable name
- * @param months months in which it falls, 1 = January
- * @param text what is to be done or watched
- * @param params the numbers and names in the text
- */
+/** Work or a watch-point of the year. */
 @Meaning("Work or a watch-point of the year.")
 public record CalendarEntry(
     @NotNull @Meaning("Stable name.") @Size(max = 60) String code,

@@ -12,18 +12,11 @@ import org.marshlight.economy.AppraisalEstimate;
 /**
  * The plan with a part less the same plan without it, a year.
  *
- * @param usefulEnergyKWh useful heat, light and work of burned gas
  * @param monthlyUsefulEnergyKWh the same by month
  * @param displacedFuelKWh fuel that is burned less for it
  * @param displacedElectricityKWh electricity that is used less for it
- * @param alcoholNetKWh energy of fuel alcohol less what its making takes
  * @param outflowBod5Kg oxygen demand that leaves with the water
- * @param outflowNitrogenKg nitrogen that leaves with the water
- * @param outflowPhosphorusKg phosphorus that leaves with the water
  * @param unfitMonths months in which the water breaks a limit of its use
- * @param landNitrogenKg nitrogen that comes back to land
- * @param landPhosphorusKg phosphorus that comes back to land
- * @param landPotassiumKg potassium that comes back to land
  * @param gases greenhouse gases, with what is spared elsewhere
  * @param workHoursPerYear hours of work
  * @param money what the part comes to in money

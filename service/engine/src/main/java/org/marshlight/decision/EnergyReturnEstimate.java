@@ -12,15 +12,10 @@ import org.marshlight.economy.PlanPart;
  * of the still. Heat of the sun, heat that the still recovers within itself and people's work do
  * not count as spent; the tank's concrete, which stands in any case, is left out.
  *
- * @param gasKWh useful energy of gas
- * @param alcoholKWh net heating value of fuel alcohol
  * @param operationKWh primary energy of fuel, gas and electricity that running takes
- * @param embodiedKWhPerYear energy of making what is built, spread over its life
  * @param operationRatio returned over what running takes
  * @param ratio returned over all that is spent
- * @param netKWh returned less all that is spent
  * @param paybackYears years until what is returned beyond running has made up for building
- * @param parts energy of making each part
  */
 @Meaning(
     "Energy returned on primary energy spent, a year; sun, recovered heat and people's work do not"
@@ -76,12 +71,7 @@ public record EnergyReturnEstimate(
         Double paybackYears,
     @Meaning("Energy of making each part.") @Size(max = 6) List<Embodied> parts) {
 
-  /**
-   * Energy of making one part.
-   *
-   * @param part the part
-   * @param embodiedKWh energy of making it
-   */
+  /** Energy of making one part. */
   @Meaning("Energy of making one part.")
   public record Embodied(
       @NotNull @Meaning("The part.") PlanPart part,

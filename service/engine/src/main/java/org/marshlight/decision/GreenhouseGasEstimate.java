@@ -10,18 +10,11 @@ import org.marshlight.economy.BaselineDesign;
 /**
  * Greenhouse gases of the household with its present system against the plan, a year.
  *
- * @param sewageWithout what the household's wastewater does without the plan
  * @param displacedFuel the fuel that the gas takes the place of
- * @param lines what gives off what
- * @param present all lines without the plan
- * @param plan all lines of the plan
  * @param difference the plan less the present system
- * @param leakFraction share of the gas that leaks in the plan
  * @param breakEvenLeak100 share of the gas at which the plan would do the climate no good, over a
  *     hundred years
- * @param breakEvenLeak20 the same over twenty years
  * @param simpleBreakEvenLeak100 the same for gas that was not there before, over a hundred years
- * @param simpleBreakEvenLeak20 the same over twenty years
  */
 @Meaning("Greenhouse gases of the household with its present system against the plan, a year.")
 public record GreenhouseGasEstimate(
@@ -70,12 +63,6 @@ public record GreenhouseGasEstimate(
   /**
    * What one thing gives off in a year.
    *
-   * @param side with the plan or without
-   * @param code stable name
-   * @param text what it is
-   * @param carbonDioxideKg fossil carbon dioxide
-   * @param methaneKg methane
-   * @param nitrousOxideKg nitrous oxide
    * @param weight all together
    */
   @Meaning("What one thing gives off in a year.")
@@ -103,12 +90,7 @@ public record GreenhouseGasEstimate(
           double nitrousOxideKg,
       @NotNull @Meaning("All together, as carbon dioxide.") Weight weight) {}
 
-  /**
-   * Gases as the carbon dioxide that warms as much.
-   *
-   * @param over100YearsKg over a hundred years
-   * @param over20YearsKg over twenty years
-   */
+  /** Gases as the carbon dioxide that warms as much. */
   @Meaning("Gases as the carbon dioxide that warms as much.")
   public record Weight(
       @Quantity(

@@ -9,15 +9,6 @@ import org.marshlight.economy.PlanPart;
 /**
  * An amount of one material that the geometry of a plan asks for. It is no structural design:
  * strength, footings, pipes and safety glass are the work of licensed practice.
- *
- * @param code stable name
- * @param text what it is
- * @param part part of the plan
- * @param amount how much, allowance included
- * @param unit UCUM code of the amount
- * @param allowanceFraction what is added to the geometry
- * @param basis what the amount is taken from
- * @param embodiedKWh energy of making it
  */
 @Meaning("An amount of one material by geometry alone: no structural design.")
 public record MaterialNeeded(

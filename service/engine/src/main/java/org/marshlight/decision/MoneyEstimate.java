@@ -13,13 +13,8 @@ import org.marshlight.economy.PlanPart;
  * prices grow from the day of building on.
  *
  * @param currency ISO 4217 code
- * @param credited what would have to be spent in any case, taken off the investment
- * @param sunk cost of parts that already stand, which does not count
- * @param costsNotGiven parts of the plan whose cost is not given, counted as nought
- * @param appraisal what the plan comes to
  * @param usefulEnergyPricePerKWh price of useful heat from the displaced fuel
  * @param conventions net present value by each convention in use
- * @param years the years of its life
  * @param budgetLeft budget less investment
  */
 @Meaning("The whole plan in money: savings and costs at the ends of the years, at real prices.")
@@ -68,14 +63,7 @@ public record MoneyEstimate(
     CONTINUOUS
   }
 
-  /**
-   * Net present value by one convention.
-   *
-   * @param timing the convention
-   * @param energyFactor present worth of a yearly unit of energy cost
-   * @param otherFactor present worth of a yearly unit of other money
-   * @param netPresentValue net present value of the plan
-   */
+  /** Net present value by one convention. */
   @Meaning("Net present value by one convention.")
   public record Convention(
       @NotNull @Meaning("The convention.") Timing timing,
@@ -102,9 +90,6 @@ public record MoneyEstimate(
    * One year.
    *
    * @param year year after building; the last may be part of one
-   * @param net savings less costs of a working plant
-   * @param workingFraction probability that it still works
-   * @param discountFactor worth today of one unit
    * @param cumulative worth today of all to the end of the year, investment taken off, if it works
    */
   @Meaning("One year.")

@@ -23,18 +23,9 @@ import org.marshlight.wetland.WetlandEstimate;
  * @param crop what grows on them
  * @param ethanol fuel alcohol
  * @param compost the heap
- * @param balances what crossed the border of the loop
- * @param flows every flow, for a diagram
- * @param closure how closed the loop is
- * @param verdicts what is worth building
  * @param money the whole plan in money
  * @param greenhouseGas the plan against the present system
- * @param energyReturn energy returned on energy spent
- * @param alternatives what glass, money and wastes would give otherwise
  * @param materials what is to be bought and dug, by geometry alone
- * @param labour hours of work
- * @param calendar the year's work and watch-points
- * @param working the steps of each stage, where asked for
  */
 @Meaning("The figures of a plan; parts that it does not have are absent.")
 public record PlanEstimate(

@@ -7,13 +7,7 @@ import org.marshlight.contract.Meaning;
 import org.marshlight.contract.Params;
 import org.marshlight.contract.Sentences;
 
-/**
- * One reason of a verdict, or one condition on it.
- *
- * @param code stable name
- * @param text the reason in words, built from its numbers
- * @param params the numbers
- */
+/** One reason of a verdict, or one condition on it. */
 @Meaning("One reason of a verdict, or one condition on it.")
 public record Reason(
     @NotNull @Meaning("Stable name.") @Size(max = 100) String code,

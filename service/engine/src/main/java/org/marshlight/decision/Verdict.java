@@ -9,15 +9,7 @@ import org.marshlight.contract.Quantity;
 /**
  * Whether one part of the plan is worth building.
  *
- * @param component the part
  * @param bed name of the bed, for one of several beds
- * @param answer yes, marginal or no
- * @param basis what the answer rests on
- * @param measure the number that decides, and its thresholds
- * @param reasons why, the strongest first
- * @param conditions what must be answered before it may be built
- * @param heldBackBy codes of the reasons and conditions that keep a yes back
- * @param difference the plan with the part less the same plan without it
  */
 @Meaning("Whether one part of the plan is worth building.")
 public record Verdict(
@@ -65,14 +57,7 @@ public record Verdict(
     NUTRIENTS
   }
 
-  /**
-   * The number that decides a verdict. Conditions and failures can still hold a yes back.
-   *
-   * @param value the number
-   * @param yesFrom yes from here on
-   * @param marginalFrom marginal from here on
-   * @param unit UCUM code; money is in the plan's currency
-   */
+  /** The number that decides a verdict. Conditions and failures can still hold a yes back. */
   @Meaning("The number that decides; conditions and failures can still hold a yes back.")
   public record Measure(
       @Quantity(

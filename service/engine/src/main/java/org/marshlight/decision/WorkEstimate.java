@@ -11,7 +11,6 @@ import org.marshlight.decision.Verdict.Component;
 /**
  * Work that the plan asks of the household.
  *
- * @param tasks each task
  * @param hoursPerYear all of them
  * @param monthlyHours all of them by month
  * @param usefulKWhPerHour useful energy for each hour of work on gas and what feeds it
@@ -46,15 +45,7 @@ public record WorkEstimate(
                     + " on them.")
         Double yearlyValue) {
 
-  /**
-   * One task.
-   *
-   * @param code stable name
-   * @param text what it is
-   * @param component part of the plan that asks for it; null for the tank itself
-   * @param hoursPerYear hours in a year
-   * @param monthlyHours hours by month
-   */
+  /** One task. */
   @Meaning("One task.")
   public record Task(
       @NotNull @Meaning("Stable name.") @Size(max = 60) String code,

@@ -8,13 +8,7 @@ import org.marshlight.contract.Usual;
 /**
  * What lies over the lid.
  *
- * @param kind nothing, earth or glass
- * @param apertureM2 area of the glass; the lid's area if not given
- * @param tiltDeg slope of the glass from the horizontal
  * @param azimuthDeg way the glass faces, clockwise from true north
- * @param layers panes of glass
- * @param absorptance share of transmitted sun that the lid takes up
- * @param enclosureResistanceM2KW thermal resistance of the back and sides under the glass
  * @param nightResistanceM2KW resistance laid over the glass from sunset to sunrise
  */
 @Meaning("What lies over the lid.")

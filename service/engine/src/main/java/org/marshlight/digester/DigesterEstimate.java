@@ -9,17 +9,9 @@ import org.marshlight.contract.TwelveMonths;
 /**
  * What the tank does in a year: means over the years between two desludgings.
  *
- * @param monthly by month
- * @param annual over the year
  * @param heatFlowsKWh heat into liquor, lid and glazing by month
  * @param storedHeatChangeKWh change of what they hold; the sum of the flows
- * @param load what enters
  * @param gas composition and uses
- * @param effluent what leaves for the beds
- * @param sludge what settles
- * @param stability checks against failure
- * @param cycle each year between two desludgings
- * @param secondOpinions independent estimates
  * @param startUp first years of a cold tank
  * @param tankHeating warming with surplus gas
  */

@@ -11,10 +11,6 @@ import org.marshlight.contract.Usual;
 /**
  * How the gas is kept and used.
  *
- * @param storeM3 volume of the store at its own temperature and pressure
- * @param uses what burns the gas, first served first
- * @param surplus what becomes of gas that the store cannot hold
- * @param monthsOff months in which no gas is taken, 1 = January
  * @param pressureKPa pressure of the store above the air's
  */
 @Meaning("How the gas is kept and used.")

@@ -4,15 +4,7 @@ import jakarta.validation.constraints.NotNull;
 import org.marshlight.contract.Meaning;
 import org.marshlight.contract.Quantity;
 
-/**
- * One thing that burns the gas.
- *
- * @param use what it is
- * @param hoursPerDay hours a day that one burner, lamp or engine runs
- * @param mealsPerDay meals a day cooked for everyone; for cooking, in place of hours
- * @param setPointC liquor temperature up to which the tank is warmed; for tank heating
- * @param heatingEfficiency share of the burned gas that warms the liquor; for tank heating
- */
+/** One thing that burns the gas. */
 @Meaning("One thing that burns the gas.")
 public record GasUse(
     @NotNull @Meaning("What it is.") GasPurpose use,

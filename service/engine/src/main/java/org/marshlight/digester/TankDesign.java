@@ -8,15 +8,8 @@ import org.marshlight.contract.Usual;
  * The septic tank.
  *
  * @param shape rectangular or cylindrical (upright)
- * @param liquidVolumeM3 liquid of all compartments together
- * @param liquidDepthM depth of the liquid
- * @param lengthM inside length of a rectangular tank; twice the width if not given
- * @param burialDepthM from ground surface to the underside of the lid
- * @param wallResistanceM2KW thermal resistance of walls and floor, material alone
- * @param lidResistanceM2KW thermal resistance of the lid, material alone
  * @param compartments number of compartments in series
  * @param desludgingIntervalYears time between desludgings
- * @param desludgingMonth month at whose end the tank is desludged, 1 = January
  * @param liquorLayers layers of liquor that are told apart
  * @param scumResistanceM2KW thermal resistance of a floating scum
  * @param startUpMonth month in which a cold tank is first filled

@@ -9,17 +9,11 @@ import org.marshlight.contract.Quantity;
 /**
  * What an investment comes to: payments at the ends of the years, real prices.
  *
- * @param investment to be paid at the start, credits and sunk costs taken off
- * @param yearlyEnergySaving what energy saves a year, at today's prices
- * @param yearlyOtherSaving what else it saves or earns a year
- * @param yearlyCost upkeep, bought energy and valued work a year
- * @param netPresentValue worth today of all that, if the plant works through its life
  * @param expectedNetPresentValue the same weighed with the probability that it still works
  * @param internalRate discount rate at which the plant as planned is just worth its cost
  * @param discountedPaybackYears years until the plant as planned has paid itself back
  * @param neverPays whether it does not within its life
  * @param levelisedCostPerKWh cost of a kWh of useful energy, money and energy discounted alike
- * @param swings expected net present value at the corners of price and life
  * @param sign what these say
  */
 @Meaning("What an investment comes to: payments at the ends of the years, at real prices.")
@@ -105,8 +99,6 @@ public record AppraisalEstimate(
   /**
    * Expected net present value at one corner.
    *
-   * @param priceFactor fuel price over that of the plan
-   * @param lifeYears life
    * @param expectedNetPresentValue what it comes to
    */
   @Meaning("Expected net present value at one corner of price and life.")

@@ -13,7 +13,6 @@ import org.marshlight.contract.Usual;
  * What would be there without the plan: it is what every part is held against, in money and in
  * gases.
  *
- * @param sewage what the household's wastewater would do
  * @param sewageCost money that would have to be spent on it in any case, and is credited
  * @param soilAbsorptionPerM2 cost of a square metre of soil absorption that would have to be built
  *     in any case; for a credit where {@code sewageCost} is not given
@@ -76,8 +75,6 @@ public record BaselineDesign(
   /**
    * What one waste would do without the plan.
    *
-   * @param feed id of a feed of the catalogue
-   * @param fate where it would go
    * @param yearlyCost what that would cost a year
    */
   @Meaning("What one waste would do without the plan.")

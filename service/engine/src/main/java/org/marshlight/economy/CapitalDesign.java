@@ -3,16 +3,7 @@ package org.marshlight.economy;
 import org.marshlight.contract.Meaning;
 import org.marshlight.contract.Quantity;
 
-/**
- * Cost of building each part, in the plan's currency.
- *
- * @param tank the tank itself
- * @param cover glass and night insulation over it
- * @param gas store, pipes and burners
- * @param beds all beds
- * @param fuel mash tun, fermenter and still
- * @param compost heap or bins
- */
+/** Cost of building each part, in the plan's currency. */
 @Meaning("Cost of building each part, in the plan's currency.")
 public record CapitalDesign(
     @Quantity(unit = "1", low = 0, high = 1e9, meaning = "The tank itself.") Double tank,

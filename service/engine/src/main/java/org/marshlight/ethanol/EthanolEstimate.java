@@ -7,12 +7,7 @@ import org.marshlight.contract.Quantity;
 /**
  * Fuel alcohol of a year, the heat it takes and what else the mash would give.
  *
- * @param annual headline figures
- * @param mash mash and beer
- * @param still what the still makes
- * @param heat where the heat goes and where it comes from
  * @param target what a column needs for fuel strength from this beer
- * @param stillage what is left
  * @param instead what the same organs would give otherwise
  */
 @Meaning("Fuel alcohol of a year, the heat it takes and what else the mash would give.")
@@ -31,7 +26,6 @@ public record EthanolEstimate(
    * Headline figures.
    *
    * @param ethanolL pure ethanol in the product, at 20 Cel
-   * @param processHeatKWh heat delivered to mash and still
    * @param fuelEnergyKWh net heating value of the product as made, its water included
    * @param netEnergyKWh fuel energy less the primary energy of heat and bought electricity
    */
@@ -70,20 +64,14 @@ public record EthanolEstimate(
   /**
    * Mash and beer.
    *
-   * @param organsFreshKg storage organs mashed, as lifted
    * @param organsDryKg their dry mass
    * @param starchKg starch in them
    * @param sugarKg free sugar in them, as hexose
    * @param addedWaterKg water added
-   * @param maltKg malt bought
    * @param enzymesKg enzymes bought
-   * @param yeastKg dry yeast bought
-   * @param glucoseKg sugar that comes into the liquid, as glucose
    * @param fromMaltFraction share of that sugar that the bought malt brings
-   * @param ethanolKg ethanol of the beer
    * @param carbonDioxideKg carbon dioxide set free
    * @param beerStrengthPercentVol strength of the beer's liquid
-   * @param limitPercentVol strength that the yeast bears
    * @param breakEvenStrengthPercentVol strength at which this plan's net energy is nought
    */
   @Meaning("Mash and beer.")
@@ -168,10 +156,7 @@ public record EthanolEstimate(
   /**
    * What the still makes.
    *
-   * @param kind pot or column
-   * @param airPressureKPa pressure of the air at the site
    * @param beerBoilsAtC boiling point of the beer under it
-   * @param productL product as made, at 20 Cel
    * @param productStrengthPercentVol its strength
    * @param recoveredFraction ethanol in the product over ethanol in the beer
    * @param lostVapourL pure ethanol lost to the air
@@ -248,21 +233,15 @@ public record EthanolEstimate(
   /**
    * Where the heat goes and where it comes from.
    *
-   * @param mashKWh heat that cooks the mash
    * @param mashReusedKWh part of it that warms the next mash
-   * @param feedKWh heat that brings the beer to the boil
    * @param recoveredKWh part of it that the stillage gives back
    * @param boilUpKWh heat of the vapour, reflux included
-   * @param refluxKWh part of the boil-up that goes into reflux
-   * @param vesselLossKWh heat lost from the vessels
    * @param source id of the fuel
-   * @param sourceEfficiency heat delivered over the fuel's net heating value
    * @param sourceEnergyKWh energy of the fuel
    * @param cutOrBoughtKWh part of it that is cut or bought
    * @param ownGasOrSunKWh part of it that is the plan's own gas or sun
    * @param sourceKg mass of the fuel
    * @param sourceL volume of the fuel
-   * @param electricityKWh electricity bought for chopping and pumping
    * @param heatPerLitreMJL process heat for each litre of pure ethanol
    * @param primaryEnergyKWh primary energy of source and electricity
    * @param energyRatio fuel energy over that
@@ -380,7 +359,6 @@ public record EthanolEstimate(
    *
    * @param strengthPercentVol the strength: the plan's own, else that of a usual fuel
    * @param leastRefluxRatio reflux below which no number of plates is enough
-   * @param leastPlates theoretical plates at total reflux, reboiler not counted
    * @param platesAtReflux theoretical plates at the plan's reflux ratio
    */
   @Meaning("What a column needs for a strength from this beer.")
@@ -422,7 +400,6 @@ public record EthanolEstimate(
    * @param nitrogenKg its nitrogen
    * @param phosphorusKg its phosphorus
    * @param potassiumKg its potassium
-   * @param ethanolKg alcohol left in it
    * @param perLitreOfEthanol its volume over that of the ethanol made
    */
   @Meaning("What the still leaves; it holds all minerals of the harvest that was mashed.")
@@ -464,9 +441,6 @@ public record EthanolEstimate(
    * @param methaneNm3 methane if they went to the tank
    * @param methaneEnergyKWh its net heating value
    * @param compostDryKg dry compost if they went to the heap
-   * @param compostNitrogenKg nitrogen of that compost
-   * @param compostPhosphorusKg phosphorus of that compost
-   * @param compostPotassiumKg potassium of that compost
    */
   @Meaning("What the same organs would give otherwise.")
   public record Instead(

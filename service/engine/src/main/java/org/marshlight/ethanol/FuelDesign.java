@@ -10,10 +10,7 @@ import org.marshlight.contract.Usual;
 /**
  * How fuel alcohol is made from the harvest.
  *
- * @param mashedFraction share of the lifted storage organs that is mashed
- * @param route how starch is turned to sugar
  * @param still the still
- * @param heat id of the fuel that heats mash and still
  */
 @Meaning("How fuel alcohol is made from the harvest.")
 public record FuelDesign(

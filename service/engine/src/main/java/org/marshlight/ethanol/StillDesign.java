@@ -7,11 +7,8 @@ import org.marshlight.contract.Usual;
 /**
  * The still.
  *
- * @param kind batch pot or column
  * @param theoreticalPlates plates of a column, reboiler not counted
- * @param refluxRatio reflux to distillate, mole for mole
  * @param runs times that a pot distils its own distillate, the first run included
- * @param feedHeatRecoveredFraction share of the stillage's heat that preheats the feed
  * @param targetStrengthPercentVol strength that is asked of the still; none if not given, and then
  *     the strength is a result alone
  */

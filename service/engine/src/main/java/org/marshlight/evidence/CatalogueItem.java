@@ -8,12 +8,6 @@ import org.marshlight.contract.Meaning;
 /**
  * One item of a catalogue, for instance a feed, with its numbers by name.
  *
- * @param id stable id, used in plans
- * @param name plain name
- * @param kind sort of item within its catalogue
- * @param source id of the source of the item
- * @param mark how well founded the item is as a whole
- * @param note what it is
  * @param values its coefficients, each under its name without the prefix {@code <catalogue>.<id>.}
  */
 @Meaning("One item of a catalogue, with its numbers by name.")

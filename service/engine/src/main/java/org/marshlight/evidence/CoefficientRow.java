@@ -9,17 +9,6 @@ import org.marshlight.contract.Quantity;
  * One number that is not physics.
  *
  * @param id stable id, {@code <package or catalogue>.<name>}
- * @param symbol symbol used on the method page
- * @param value central value
- * @param low about the tenth percentile
- * @param high about the ninetieth percentile
- * @param least least value that a plan may set
- * @param most greatest value that a plan may set
- * @param distribution how it is drawn in an uncertainty study
- * @param unit UCUM code
- * @param source id of the source
- * @param mark how well founded it is
- * @param note what it is and how it was chosen
  */
 @Meaning("One number that is not physics: central value, range, source and mark.")
 public record CoefficientRow(

@@ -6,18 +6,7 @@ import java.util.List;
 import org.marshlight.contract.Meaning;
 import org.marshlight.contract.Quantity;
 
-/**
- * One formula as the book shows it.
- *
- * @param id stable id
- * @param symbol symbol of the result
- * @param expression right-hand side as text
- * @param unit UCUM code of the result
- * @param meaning what the result is
- * @param source id of the source
- * @param equation number of the equation or place in the source
- * @param parameters what goes in
- */
+/** One formula as the book shows it. */
 @Meaning("One formula: its expression, source and parameters.")
 public record FormulaEntry(
     @NotNull @Meaning("Stable id.") @Size(max = 100) String id,
@@ -30,15 +19,7 @@ public record FormulaEntry(
         String equation,
     @Meaning("What goes in.") @Size(max = 20) List<Parameter> parameters) {
 
-  /**
-   * One input of a formula.
-   *
-   * @param name name under which it is sent
-   * @param symbol symbol in the expression
-   * @param unit UCUM code
-   * @param low least value for which the formula is defined
-   * @param high greatest value for which the formula is defined
-   */
+  /** One input of a formula. */
   @Meaning("One input of a formula.")
   public record Parameter(
       @NotNull @Meaning("Name under which it is sent.") @Size(max = 60) String name,

@@ -7,11 +7,8 @@ import org.marshlight.contract.Meaning;
 /**
  * Where a formula, a coefficient or a check comes from.
  *
- * @param id short name used beside figures
- * @param citation authors, title, publisher or journal, year
  * @param read whether the figures cited from it were read in it or in a faithful copy of it; if
  *     not, they are recalled
- * @param note edition, place or limits of what was read
  */
 @Meaning("Where a formula, a coefficient or a check comes from.")
 public record Source(

@@ -11,12 +11,6 @@ import org.marshlight.contract.Quantity;
 /**
  * One step of a stage's working: a formula, what went in and what came out. Sending the inputs to
  * the formula gives the same number.
- *
- * @param formula id of the formula
- * @param inputs what went in, by name of the parameter
- * @param value what came out
- * @param unit UCUM code of the value
- * @param source id of the formula's source
  */
 @Meaning("One step of a stage's working: a formula, what went in and what came out.")
 public record Step(

@@ -11,9 +11,6 @@ import org.marshlight.contract.Quantity;
 /**
  * A waste fed to the tank beside the household's wastewater.
  *
- * @param feed id of a feed of the catalogue
- * @param freshKgPerDay fresh mass on each day of the months named
- * @param months months in which it is fed, 1 = January; all if not given
  * @param analysis its own analysis, in place of the catalogue's; null for the catalogue's
  */
 @Meaning("A waste fed to the tank beside the household's wastewater.")

@@ -8,11 +8,6 @@ import org.marshlight.contract.Quantity;
  * A feed's own analysis, for each kilogram as it is fed. What is not given stands in the
  * catalogue's proportion to what is.
  *
- * @param totalSolidsGKg dry mass
- * @param volatileSolidsGKg organic dry mass, at most the dry mass
- * @param codGKg chemical oxygen demand, 0.8 to 3 times the organic dry mass
- * @param carbonGKg organic carbon
- * @param nitrogenGKg total nitrogen
  * @param ammoniumNitrogenGKg ammonium nitrogen, a part of the total
  * @param phosphorusGKg phosphorus (P, not P2O5)
  * @param potassiumGKg potassium (K, not K2O)

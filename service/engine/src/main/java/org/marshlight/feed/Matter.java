@@ -8,16 +8,6 @@ import org.marshlight.contract.Quantity;
  * water, carbon dioxide, ammonia, phosphate and sulphate.
  *
  * @param waterKg liquid water, reaction water not included
- * @param volatileSolidsKg dry organic mass
- * @param fixedSolidsKg dry mineral mass
- * @param codKg chemical oxygen demand
- * @param organicCarbonKg carbon in organic matter and methane
- * @param inorganicCarbonKg carbon in carbon dioxide and bicarbonate
- * @param organicNitrogenKg nitrogen in organic matter
- * @param ammoniumNitrogenKg nitrogen in ammonium and ammonia
- * @param nitrateNitrogenKg nitrogen in nitrate, nitrite and nitrogen gas
- * @param phosphorusKg phosphorus
- * @param potassiumKg potassium
  */
 @Meaning("An amount of matter, by what is conserved in it.")
 public record Matter(

@@ -10,8 +10,6 @@ import org.marshlight.contract.Usual;
  * The people whose wastewater enters.
  *
  * @param count how many
- * @param presentFraction share of each month that they are at home; all of it if not given
- * @param wastewater what of their wastewater enters the tank
  */
 @Meaning("The people whose wastewater enters.")
 public record PeopleDesign(

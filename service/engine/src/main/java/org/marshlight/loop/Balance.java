@@ -8,13 +8,8 @@ import org.marshlight.contract.Quantity;
 /**
  * What crossed the border of the loop in a year, from the books of every process.
  *
- * @param quantity what is balanced
  * @param scope border of the balance: the whole loop, or a part for energy
- * @param unit UCUM code
  * @param in what came in, photosynthesis and reaction water included
- * @param out what went out
- * @param stored what is held more at the year's end
- * @param relativeResidual |in - out - stored| / max(in, out, 1e-12)
  */
 @Meaning("What crossed the border of the loop in a year, from the books of every process.")
 public record Balance(

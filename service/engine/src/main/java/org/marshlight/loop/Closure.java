@@ -9,9 +9,7 @@ import org.marshlight.contract.Quantity;
 /**
  * How closed the loop is for one quantity, and where the rest went.
  *
- * @param quantity what is followed
  * @param returnedFraction share of what people and feeds bring that returns to land as compost
- * @param losses where the rest went, the largest first
  */
 @Meaning("How closed the loop is for one quantity, and where the rest went.")
 public record Closure(

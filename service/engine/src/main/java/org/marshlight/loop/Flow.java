@@ -8,11 +8,7 @@ import org.marshlight.contract.Quantity;
 /**
  * One flow of one quantity between two processes, or across the border of the loop.
  *
- * @param quantity what flows
- * @param from where it comes from
- * @param to where it goes
  * @param perYear how much in a year
- * @param unit UCUM code
  * @param humanOrigin whether it holds human waste or what grew on it; gas, vapour and distillate
  *     hold none
  */

@@ -24,21 +24,10 @@ import org.marshlight.wetland.WaterUse;
  * The whole plan. A section left out means that its stage is absent from the answer; an empty
  * object means all its stated defaults.
  *
- * @param name free text
- * @param site where the home stands
- * @param people whose wastewater enters
  * @param feeds wastes fed beside it
- * @param tank the septic tank
  * @param cover what lies over its lid
- * @param gas how the gas is kept and used
- * @param beds planted beds in the order of the flow
  * @param waterUse what the outflow is for
  * @param diversion valve past the beds
- * @param fuel how fuel alcohol is made
- * @param compost the heap
- * @param routes where streams go that have a choice
- * @param given what stands in for stages upstream
- * @param money costs and prices
  * @param baseline what would be there without the plan
  * @param coefficients overrides by coefficient id
  */

@@ -3,14 +3,7 @@ package org.marshlight.loop;
 import org.marshlight.contract.Meaning;
 import org.marshlight.contract.Usual;
 
-/**
- * Where streams go that have a choice.
- *
- * @param greywater where greywater goes when only toilet water enters the tank
- * @param sludge where pumped sludge goes
- * @param stillage where stillage goes
- * @param tops where cut tops go
- */
+/** Where streams go that have a choice. */
 @Meaning("Where streams go that have a choice.")
 public record RoutesDesign(
     @Meaning("Where greywater goes when only toilet water enters the tank.") @Usual("first-bed")

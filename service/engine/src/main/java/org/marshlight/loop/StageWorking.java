@@ -5,12 +5,7 @@ import java.util.List;
 import org.marshlight.contract.Meaning;
 import org.marshlight.evidence.Step;
 
-/**
- * The steps of one stage at its design point.
- *
- * @param stage the stage
- * @param steps what was worked, in order
- */
+/** The steps of one stage at its design point. */
 @Meaning("The steps of one stage at its design point.")
 public record StageWorking(
     @Meaning("The stage.") Stage stage,

@@ -5,18 +5,7 @@ import jakarta.validation.constraints.Size;
 import java.util.Map;
 import org.marshlight.contract.Meaning;
 
-/**
- * A warning that goes with an answer. Each says that local codes and licensed practice decide.
- *
- * @param id stable id
- * @param code the same as the id; every coded message has one
- * @param severity how bad it can get
- * @param hazard what can hurt
- * @param text the warning in words
- * @param raisedBy what raises it
- * @param source id of the source of its figures
- * @param params the numbers and names in the text
- */
+/** A warning that goes with an answer. Each says that local codes and licensed practice decide. */
 @Meaning("A warning that goes with an answer; local codes and licensed practice decide.")
 public record Caution(
     @NotNull @Meaning("Stable id.") @Size(max = 60) String id,

@@ -9,14 +9,7 @@ import org.marshlight.decision.Lever;
 import org.marshlight.decision.Verdict.Component;
 import org.marshlight.loop.Plan;
 
-/**
- * Which smallest single change turns a verdict to yes?
- *
- * @param plan the plan
- * @param component the part whose verdict is to be turned
- * @param bed name of the bed, where one of several beds is meant
- * @param levers what may be changed, one at a time; every one if not given
- */
+/** Which smallest single change turns a verdict to yes? */
 @Meaning("Which smallest single change turns a verdict to yes?")
 public record BreakEvenRequest(
     @NotNull @Meaning("The plan.") Plan plan,

@@ -11,14 +11,9 @@ import org.marshlight.loop.Plan;
 /**
  * Does a tank that was built do what its plan says, and which coefficients fit it?
  *
- * @param plan the plan
- * @param readings what was read, month by month
  * @param logbook readings as they were written down, as comma-separated values
- * @param temperatureUncertaintyK standard uncertainty of a month's temperature
- * @param gasUncertaintyPercent standard uncertainty of a month's gas
  * @param fit ids of coefficients to fit
  * @param draws draws of the band
- * @param seed seed of the draws
  */
 @Meaning("Does a tank that was built do what its plan says, and which coefficients fit it?")
 public record CalibrationRequest(

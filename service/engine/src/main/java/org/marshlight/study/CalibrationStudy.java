@@ -10,14 +10,8 @@ import org.marshlight.loop.Plan;
 /**
  * Readings against the model, and coefficients that fit them.
  *
- * @param cost what the study took
- * @param coefficients fitted coefficients; empty if none was to be fitted
  * @param reducedChiSquare squared deviations after the fit over their number less that of the
  *     coefficients: about one if readings and model agree within their uncertainties
- * @param months each reading against the model
- * @param outside how many readings lie outside of the predicted band
- * @param causes what to look at
- * @param plan the plan with the fitted coefficients set
  */
 @Meaning("Readings against the model, and coefficients that fit them.")
 public record CalibrationStudy(
@@ -54,20 +48,7 @@ public record CalibrationStudy(
     AT_BOUND
   }
 
-  /**
-   * A fitted coefficient.
-   *
-   * @param id id of the coefficient
-   * @param unit UCUM code
-   * @param meaning what it is
-   * @param value fitted value
-   * @param before value before
-   * @param low lower end of its interval of 95 percent, cut at what it may be; null if it is not
-   *     told
-   * @param high upper end of its interval of 95 percent, cut at what it may be; null if it is not
-   *     told
-   * @param told how much the readings say of it
-   */
+  /** A fitted coefficient. */
   @Meaning("A fitted coefficient.")
   public record Fitted(
       @Meaning("Id of the coefficient.") @Size(max = 200) String id,
@@ -108,20 +89,7 @@ public record CalibrationStudy(
     ABOVE
   }
 
-  /**
-   * A reading against the model.
-   *
-   * @param kind what was read
-   * @param month the month, 1 = January
-   * @param unit UCUM code
-   * @param measured what was read
-   * @param uncertainty standard uncertainty of it
-   * @param modelled what the model gives, with fitted coefficients if there are any
-   * @param residual measured less modelled
-   * @param p5 fifth percentile of what was to be expected, the model's own error included
-   * @param p95 ninety-fifth percentile
-   * @param place where the reading lies; outside only if by more than its own uncertainty explains
-   */
+  /** A reading against the model. */
   @Meaning("A reading against the model.")
   public record ComparedMonth(
       @Meaning("What was read.") ReadingKind kind,

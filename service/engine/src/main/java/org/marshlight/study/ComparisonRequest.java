@@ -10,8 +10,6 @@ import org.marshlight.loop.Plan;
 /**
  * What would be otherwise if the plan were otherwise?
  *
- * @param plan the plan
- * @param variants other plans
  * @param outputs figures to compare
  */
 @Meaning("What would be otherwise if the plan were otherwise?")

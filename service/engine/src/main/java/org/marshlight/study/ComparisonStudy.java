@@ -7,13 +7,7 @@ import org.marshlight.contract.Quantity;
 import org.marshlight.decision.Reason;
 import org.marshlight.decision.Verdict;
 
-/**
- * A plan and its variants side by side. Lists of values stand in the order of the variants.
- *
- * @param cost what the study took
- * @param figures each figure, of the plan and of each variant
- * @param variants what else changes, variant by variant
- */
+/** A plan and its variants side by side. Lists of values stand in the order of the variants. */
 @Meaning("A plan and its variants side by side; lists stand in the order of the variants.")
 public record ComparisonStudy(
     @Meaning("What the study took.") StudyCost cost,
@@ -25,13 +19,7 @@ public record ComparisonStudy(
   /**
    * One figure.
    *
-   * @param name name of the figure
    * @param pointer pointer to it in an estimate
-   * @param unit UCUM code
-   * @param meaning what it is
-   * @param base of the plan as it is; null if it has none
-   * @param variants of each variant; null where it has none
-   * @param differences of each variant less the plan's; null where one of the two has none
    */
   @Meaning("One figure, of the plan and of each variant.")
   public record ComparedFigure(
@@ -60,14 +48,7 @@ public record ComparisonStudy(
               meaning = "Of each variant less the plan's; null where one of the two has none.")
           List<Double> differences) {}
 
-  /**
-   * What changes in a variant beside its figures.
-   *
-   * @param name what it is called
-   * @param verdicts verdicts whose answer or reasons change
-   * @param noticesGained codes of remarks that the plan did not have
-   * @param noticesLost codes of remarks that only the plan had
-   */
+  /** What changes in a variant beside its figures. */
   @Meaning("What changes in a variant beside its figures.")
   public record ComparedVariant(
       @Meaning("What it is called.") @Size(max = 200) String name,
@@ -78,17 +59,7 @@ public record ComparisonStudy(
       @Meaning("Codes of remarks that only the plan had.") @Size(max = 200)
           List<String> noticesLost) {}
 
-  /**
-   * A verdict that changes.
-   *
-   * @param component the part judged
-   * @param bed name of the bed, for one of several beds; null otherwise
-   * @param base the verdict on the plan; null if it has no such part
-   * @param variant the verdict on the variant; null if it has no such part
-   * @param reasonsGained codes of reasons and conditions that the plan did not have
-   * @param reasonsLost codes that only the plan had
-   * @param reasons the variant's reasons, with their numbers
-   */
+  /** A verdict that changes. */
   @Meaning("A verdict that changes.")
   public record ChangedVerdict(
       @Meaning("The part judged.") Verdict.Component component,

@@ -9,8 +9,6 @@ import org.marshlight.contract.Quantity;
  * Two uncertain numbers that go together.
  *
  * @param first pointer to one, from the plan's root; a coefficient is under {@code /coefficients}
- * @param second pointer to the other
- * @param rankCorrelation Spearman's rank correlation of the two
  */
 @Meaning("Two uncertain numbers that go together.")
 public record Correlated(

@@ -14,20 +14,11 @@ import org.marshlight.statistics.Sample;
  * How a figure spreads over draws. Standard errors are those of independent draws; the scrambled
  * points do a little better.
  *
- * @param unit UCUM code
- * @param mean mean
- * @param deviation standard deviation
- * @param p5 fifth percentile
  * @param p5Error standard error of it
- * @param p10 tenth percentile
  * @param p10Error standard error of it
- * @param p50 median
  * @param p50Error standard error of it
- * @param p90 ninetieth percentile
  * @param p90Error standard error of it
- * @param p95 ninety-fifth percentile
  * @param p95Error standard error of it
- * @param histogram shares of the draws by value
  */
 @Meaning("How a figure spreads over draws.")
 public record DrawnSpread(
@@ -108,14 +99,7 @@ public record DrawnSpread(
 
   private static final int BINS = 20;
 
-  /**
-   * Bins of equal width.
-   *
-   * @param unit UCUM code of the ends
-   * @param from least value
-   * @param to greatest value
-   * @param sharesFraction share of the draws in each bin from the least value up
-   */
+  /** Bins of equal width. */
   @Meaning("Bins of equal width.")
   public record Histogram(
       @Meaning("UCUM code of the ends.") @Size(max = 40) String unit,

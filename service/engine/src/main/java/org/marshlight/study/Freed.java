@@ -8,7 +8,6 @@ import org.marshlight.contract.Quantity;
 /**
  * A number of the plan that is to be as small as it may.
  *
- * @param pointer RFC 6901 pointer to it, from the plan's root
  * @param low least value to try
  * @param high greatest value to try
  */

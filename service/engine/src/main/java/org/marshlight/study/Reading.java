@@ -8,7 +8,6 @@ import org.marshlight.contract.Quantity;
  * What was read in one month.
  *
  * @param kind what was read
- * @param month the month, 1 = January
  * @param value what was read
  * @param uncertainty standard uncertainty of it
  */

@@ -11,13 +11,9 @@ import org.marshlight.loop.Plan;
 /**
  * Which uncertain numbers matter for the figures of a plan?
  *
- * @param plan the plan
  * @param outputs figures asked about
- * @param vary numbers of the plan that are uncertain, or other ranges for coefficients
  * @param climate standard uncertainty of the climate
  * @param points points of each of the two samples
- * @param trajectories trajectories of the screening
- * @param seed seed of points, trajectories and intervals
  */
 @Meaning("Which uncertain numbers matter for the figures of a plan?")
 public record SensitivityRequest(

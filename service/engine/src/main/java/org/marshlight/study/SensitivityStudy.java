@@ -8,13 +8,7 @@ import org.marshlight.contract.Quantity;
 /**
  * Which uncertain numbers matter.
  *
- * @param cost what the study took
- * @param points points of each of the two samples
- * @param seed seed
- * @param uncertainNumbers how many numbers are uncertain
- * @param screening how they were screened; null where they were few enough to keep all
  * @param pointsWithoutAnswer points whose numbers are not possible together
- * @param figures what matters for each figure
  */
 @Meaning("Which uncertain numbers matter.")
 public record SensitivityStudy(
@@ -38,13 +32,7 @@ public record SensitivityStudy(
         int pointsWithoutAnswer,
     @Meaning("What matters for each figure.") @Size(max = 240) List<FigureIndices> figures) {
 
-  /**
-   * A screening by elementary effects.
-   *
-   * @param trajectories how often each number was moved
-   * @param keptStrength the weakest strength that was still kept
-   * @param effects the strongest numbers, kept and not, strongest first
-   */
+  /** A screening by elementary effects. */
   @Meaning("A screening by elementary effects (Morris).")
   public record Screening(
       @Quantity(unit = "1", low = 2, high = 50, meaning = "How often each number was moved.")
@@ -62,11 +50,6 @@ public record SensitivityStudy(
    * How strong a number is.
    *
    * @param pointer pointer to it in the plan, or the name of a climate shift
-   * @param meaning what it is
-   * @param figure the figure on which it acts most
-   * @param strength mean size of its elementary effects on that figure over the figure's standard
-   *     deviation in the screening
-   * @param kept whether indices were estimated for it
    */
   @Meaning("How strong a number is.")
   public record Effect(
@@ -88,10 +71,7 @@ public record SensitivityStudy(
   /**
    * What matters for one figure.
    *
-   * @param name name of the figure
    * @param pointer pointer to it in an estimate
-   * @param unit UCUM code
-   * @param meaning what it is
    * @param deviation standard deviation over the numbers kept
    * @param sumOfFirst sum of the first-order indices; what it lacks of one is interaction
    * @param indices each number kept, the strongest first

@@ -10,8 +10,6 @@ import org.marshlight.loop.Plan;
 /**
  * How big must a part be at the least to meet stated targets?
  *
- * @param plan the plan
- * @param free what may be changed
  * @param targets what must be met
  */
 @Meaning("How big must a part be at the least to meet stated targets?")

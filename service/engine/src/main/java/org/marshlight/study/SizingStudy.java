@@ -9,12 +9,7 @@ import org.marshlight.decision.Reason;
 /**
  * The smallest sizes that meet targets, or why none does.
  *
- * @param cost what the study took
- * @param answer whether the targets can be met
  * @param sizes the smallest sizes; the sizes that come nearest if the targets cannot be met
- * @param targets each target at these sizes, and the best that can be reached
- * @param reasons why the targets cannot be met; empty if they can
- * @param frontier with two free numbers, the smallest first for each of some values of the second
  */
 @Meaning("The smallest sizes that meet targets, or why none does.")
 public record SizingStudy(
@@ -41,12 +36,6 @@ public record SizingStudy(
    * The size of one part.
    *
    * @param pointer pointer to it in the plan
-   * @param unit UCUM code
-   * @param meaning what it is
-   * @param value its size
-   * @param present what the plan has; null if it has none
-   * @param low least value tried
-   * @param high greatest value tried
    */
   @Meaning("The size of one part.")
   public record Sized(
@@ -81,15 +70,7 @@ public record SizingStudy(
   /**
    * How one target fares.
    *
-   * @param figure name of the figure
    * @param pointer pointer to it in an estimate
-   * @param unit UCUM code
-   * @param atLeast least value asked for; null if a greatest one was
-   * @param atMost greatest value asked for; null if a least one was
-   * @param present of the plan as it is; null if it has none
-   * @param value at the sizes told; null if there is none
-   * @param best the best over all sizes tried; null if there is none
-   * @param met whether the target is met at the sizes told
    */
   @Meaning("How one target fares.")
   public record Reached(

@@ -10,7 +10,6 @@ import org.marshlight.loop.Plan;
 /**
  * How do figures change with one or two numbers of a plan?
  *
- * @param plan the plan
  * @param vary what is swept
  * @param outputs figures to follow
  */

@@ -9,12 +9,6 @@ import org.marshlight.decision.Verdict;
 /**
  * How figures change with one or two numbers of a plan. Values stand in the order of the points:
  * with two numbers, all values of the second for the first value of the first, then for its second.
- *
- * @param cost what the study took
- * @param points how many points were run
- * @param axes what was swept
- * @param figures each figure
- * @param verdicts each verdict; none unless asked for
  */
 @Meaning(
     "How figures change with one or two numbers of a plan; of two, the second runs through its"
@@ -30,9 +24,6 @@ public record SweepStudy(
    * A number that was swept.
    *
    * @param pointer pointer to it in the plan
-   * @param unit UCUM code
-   * @param meaning what it is
-   * @param values its values
    */
   @Meaning("A number that was swept.")
   public record Axis(
@@ -50,11 +41,7 @@ public record SweepStudy(
   /**
    * A figure at each point.
    *
-   * @param name name of the figure
    * @param pointer pointer to it in an estimate
-   * @param unit UCUM code
-   * @param meaning what it is
-   * @param values its value at each point; null where it has none
    */
   @Meaning("A figure at each point.")
   public record Curve(
@@ -70,13 +57,7 @@ public record SweepStudy(
               meaning = "Its value at each point; null where it has none.")
           List<Double> values) {}
 
-  /**
-   * A verdict at each point.
-   *
-   * @param component the part judged
-   * @param bed name of the bed, for one of several beds; null otherwise
-   * @param answers the answer at each point; null where the part is not there
-   */
+  /** A verdict at each point. */
   @Meaning("A verdict at each point.")
   public record Answers(
       @Meaning("The part judged.") Verdict.Component component,

@@ -9,11 +9,9 @@ import org.marshlight.contract.Quantity;
 /**
  * A number of the plan to be swept: over stated values, or over a range in equal steps.
  *
- * @param pointer RFC 6901 pointer to it, from the plan's root
  * @param values the values; exactly one of values and range
  * @param from first value of the range
  * @param to last value of the range
- * @param points how many values the range has, both ends counted
  */
 @Meaning("A number of the plan to be swept: over stated values, or over a range in equal steps.")
 public record SweptField(

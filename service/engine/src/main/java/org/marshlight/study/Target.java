@@ -8,7 +8,6 @@ import org.marshlight.contract.Quantity;
 /**
  * What a figure must come to; of twelve months, every month.
  *
- * @param figure name of a headline or pointer into an estimate; of twelve months, the worst counts
  * @param atLeast least value
  * @param atMost greatest value
  */

@@ -12,11 +12,8 @@ import org.marshlight.loop.Plan;
  * How sure are the figures of a plan? Every coefficient that the plan uses and did not set is
  * drawn, and what is stated beside.
  *
- * @param plan the plan
- * @param draws how many draws
  * @param seed seed of the draws
  * @param outputs figures to follow
- * @param vary numbers of the plan that are uncertain, or other ranges for coefficients
  * @param climate standard uncertainty of the climate
  * @param correlations uncertain numbers that go together
  */

@@ -9,13 +9,7 @@ import org.marshlight.decision.Verdict;
 /**
  * How sure the figures of a plan are.
  *
- * @param cost what the study took
- * @param draws how many draws were made
- * @param seed their seed
- * @param uncertainNumbers how many numbers were drawn in each
  * @param drawsWithoutAnswer draws whose numbers are not possible together
- * @param figures each figure
- * @param verdicts each verdict; none unless asked for
  */
 @Meaning("How sure the figures of a plan are.")
 public record UncertaintyStudy(
@@ -40,15 +34,8 @@ public record UncertaintyStudy(
   /**
    * How one figure spreads.
    *
-   * @param name name of the figure
    * @param pointer pointer to it in an estimate
-   * @param unit UCUM code
-   * @param meaning what it is
-   * @param central what the plan gives as it is; null if it has no value
-   * @param drawsWithoutValue draws in which the figure has no value
    * @param spread over coefficients, stated ranges and climate
-   * @param modelError of the model itself, were every coefficient right; null where none is stated
-   * @param together both at once; null where no model error is stated
    */
   @Meaning("How one figure spreads.")
   public record FigureSpread(
@@ -74,17 +61,7 @@ public record UncertaintyStudy(
           DrawnSpread modelError,
       @Meaning("Both at once; null where no model error is stated.") DrawnSpread together) {}
 
-  /**
-   * How sure one verdict is.
-   *
-   * @param component the part judged
-   * @param bed name of the bed, for one of several beds; null otherwise
-   * @param central the verdict on the plan as it is
-   * @param yesFraction share of the draws that say yes
-   * @param yesError standard error of that share
-   * @param marginalFraction share that say marginal
-   * @param noFraction share that say no
-   */
+  /** How sure one verdict is. */
   @Meaning("How sure one verdict is.")
   public record VerdictOdds(
       @Meaning("The part judged.") Verdict.Component component,

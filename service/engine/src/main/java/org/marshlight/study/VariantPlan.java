@@ -5,12 +5,7 @@ import jakarta.validation.constraints.Size;
 import org.marshlight.contract.Meaning;
 import org.marshlight.loop.Plan;
 
-/**
- * A variant of a plan.
- *
- * @param name what to call it
- * @param plan the plan as it would be
- */
+/** A variant of a plan. */
 @Meaning("A variant of a plan.")
 public record VariantPlan(
     @NotNull @Size(min = 1, max = 200) @Meaning("What to call it.") String name,

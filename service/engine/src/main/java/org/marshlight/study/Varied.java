@@ -10,7 +10,6 @@ import org.marshlight.evidence.Distribution;
 /**
  * A number of the plan that is uncertain, or a coefficient with another range than the book's.
  *
- * @param pointer RFC 6901 pointer to it, from the plan's root
  * @param low about its tenth percentile
  * @param high about its ninetieth percentile
  * @param distribution how it spreads between

@@ -7,21 +7,7 @@ import org.marshlight.contract.Meaning;
 import org.marshlight.contract.Quantity;
 import org.marshlight.contract.Usual;
 
-/**
- * One planted bed; water passes the beds in the order of the list.
- *
- * @param kind open water, or water below a gravel surface
- * @param areaM2 area of the bed
- * @param depthM depth of the water
- * @param lengthM length along the flow; twice the width if not given
- * @param medium id of a medium of the catalogue; for beds with water below the surface
- * @param plant id of a plant of the catalogue
- * @param harvestedFraction share of storage organs lifted; tops are cut on the same share of area
- * @param monthsOff months in which the bed is passed by, 1 = January
- * @param mulchM depth of mulch kept over the bed; for beds with water below the surface
- * @param coverLightFraction share of sunlight that a cover over the bed lets through; 1 in the open
- * @param harvestMonth month of the harvest, 1 = January; the plant's own if not given
- */
+/** One planted bed; water passes the beds in the order of the list. */
 @Meaning("One planted bed; water passes the beds in the order of the list.")
 public record BedDesign(
     @Meaning("Open water, or water below a gravel surface.") @Usual("horizontal-subsurface")

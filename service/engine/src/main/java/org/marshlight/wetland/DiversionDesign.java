@@ -10,11 +10,6 @@ import org.marshlight.contract.Quantity;
  * diverted whole, for any of the reasons that the plan names.
  *
  * @param months months in which the flow always passes the beds, 1 = January; none if not given
- * @param inFrost whether it does so in months with frost; no if not given
- * @param whenClogged whether it does so in months in which a bed is overloaded or would flood; no
- *     if not given
- * @param whenOverLimit whether it does so in months in which the outflow breaks a limit of its use;
- *     no if not given
  */
 @Meaning("A three-way valve before the beds that can send the flow past them into the soil.")
 public record DiversionDesign(

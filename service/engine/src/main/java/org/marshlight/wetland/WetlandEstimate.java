@@ -6,20 +6,7 @@ import org.marshlight.contract.Meaning;
 import org.marshlight.contract.Quantity;
 import org.marshlight.contract.TwelveMonths;
 
-/**
- * What the beds do in a year.
- *
- * @param monthly at the end of the last bed, by month
- * @param annual at the end of the last bed, over the year
- * @param withoutOutflow months without outflow
- * @param beds each bed
- * @param phosphorusYears phosphorus over the years
- * @param fitness whether the outflow is fit for its use
- * @param sizingRules areas by public rules, which differ widely
- * @param sizingRuleSpread largest over smallest of these areas; null without flow
- * @param soilAbsorption soil absorption as the fallback
- * @param diversion what a valve sent past the beds; null without one
- */
+/** What the beds do in a year. */
 @Meaning("What the beds do in a year.")
 public record WetlandEstimate(
     @Meaning("At the end of the last bed, by month.") Monthly monthly,
@@ -58,27 +45,6 @@ public record WetlandEstimate(
   /**
    * Water and what it carries at the end of the last bed, by month; concentrations are null in a
    * month without outflow.
-   *
-   * @param inflowM3 water that reaches the first bed
-   * @param rainM3 rain on all beds
-   * @param evapotranspirationM3 water that beds and plants give to the air
-   * @param outflowM3 water that leaves the last bed; nought where plants take all that comes
-   * @param divertedM3 water that a valve sends past the beds into the soil
-   * @param concentrationFactor inflow over outflow: how much stronger what stays dissolved becomes
-   * @param effluentBod5MgL five-day biochemical oxygen demand of the outflow
-   * @param effluentCodMgL chemical oxygen demand of the outflow
-   * @param effluentSuspendedSolidsMgL suspended solids of the outflow
-   * @param effluentTotalNitrogenMgL total nitrogen of the outflow
-   * @param effluentAmmoniumNitrogenMgL ammonium nitrogen of the outflow
-   * @param effluentNitrateNitrogenMgL nitrate nitrogen of the outflow
-   * @param effluentTotalPhosphorusMgL total phosphorus of the outflow, in the fifth year
-   * @param effluentPotassiumMgL potassium of the outflow
-   * @param effluentDissolvedSolidsMgL minerals dissolved in the outflow, those of the water supply
-   *     included
-   * @param effluentConductivityDSM electrical conductivity of the outflow, from its dissolved
-   *     solids
-   * @param effluentFaecalColiformsPer100ML faecal coliforms in 100 mL of the outflow
-   * @param outflowTemperatureC temperature of the outflow, or of the last bed where there is none
    */
   @Meaning(
       "Water and what it carries at the end of the last bed, by month; concentrations are null in a month without outflow.")
@@ -209,28 +175,6 @@ public record WetlandEstimate(
   /**
    * The year at the end of the last bed; concentrations are flow-weighted means, null without
    * outflow.
-   *
-   * @param inflowM3 water that reaches the first bed
-   * @param rainM3 rain on all beds
-   * @param evapotranspirationM3 water that beds and plants give to the air
-   * @param outflowM3 water that leaves the last bed
-   * @param effluentBod5MgL five-day biochemical oxygen demand
-   * @param effluentSuspendedSolidsMgL suspended solids
-   * @param effluentTotalNitrogenMgL total nitrogen
-   * @param effluentTotalPhosphorusMgL total phosphorus, in the fifth year
-   * @param effluentPotassiumMgL potassium
-   * @param effluentFaecalColiformsPer100ML faecal coliforms in 100 mL
-   * @param bod5RemovedFraction share of the biochemical oxygen demand that the beds take; null if
-   *     none comes
-   * @param suspendedSolidsRemovedFraction share of the suspended solids that the beds take; null if
-   *     none come
-   * @param totalNitrogenRemovedFraction share of the nitrogen that the beds take; null if none
-   *     comes
-   * @param totalPhosphorusRemovedFraction share of the phosphorus that the beds take in the fifth
-   *     year; null if none comes
-   * @param coliformLogRemoval powers of ten by which the number of coliforms falls; null where none
-   *     come or none leave
-   * @param methaneKg methane that the wet stands give off: a greenhouse gas that nobody catches
    */
   @Meaning(
       "The year at the end of the last bed; concentrations are flow-weighted means, null without outflow.")
@@ -320,38 +264,14 @@ public record WetlandEstimate(
                   "Methane that the wet stands give off: a greenhouse gas that nobody catches.")
           double methaneKg) {}
 
-  /**
-   * A month without outflow: its concentrations have no value.
-   *
-   * @param month month, 1 = January
-   * @param code stable name of the reason
-   * @param text the reason in words
-   */
+  /** A month without outflow: its concentrations have no value. */
   @Meaning("A month without outflow: its concentrations have no value.")
   public record NoOutflow(
       @Quantity(unit = "1", low = 1, high = 12, meaning = "Month, 1 = January.") int month,
       @Meaning("Stable name of the reason.") @Size(max = 100) String code,
       @Meaning("The reason in words.") @Size(max = 1000) String text) {}
 
-  /**
-   * One bed.
-   *
-   * @param name name of the bed in flows and balances
-   * @param kind how water stands in it
-   * @param medium medium; null for open water
-   * @param plant plant
-   * @param areaM2 area
-   * @param waterM3 water that it holds
-   * @param loading whether it is large enough for what it gets
-   * @param passage whether water finds its way through the medium; null for open water
-   * @param ice how far it freezes; null where water stands below the surface
-   * @param monthly by month
-   * @param nitrogen where nitrogen goes
-   * @param phosphorus where phosphorus goes
-   * @param potassium where potassium goes
-   * @param organicMatter where organic matter goes
-   * @param secondOpinions other published models beside the figures above
-   */
+  /** One bed. */
   @Meaning("One bed.")
   public record Bed(
       @Meaning("Name of the bed in flows and balances.") @Size(max = 20) String name,
@@ -376,13 +296,8 @@ public record WetlandEstimate(
   /**
    * What a bed gets for its size.
    *
-   * @param bod5GM2Day biochemical oxygen demand in the heaviest month
-   * @param usualGM2Day loading of a bed of the usual size
    * @param warnGM2Day loading above which gravel is likely to clog and open water to turn foul
    * @param refuseGM2Day loading above which either is bound to
-   * @param hydraulicLoadingCmDay water on its area in the wettest month
-   * @param retentionDays time that water stays in the month of greatest flow; null without flow
-   * @param answer answer
    */
   @Meaning("What a bed gets for its size.")
   public record Loading(
@@ -424,18 +339,7 @@ public record WetlandEstimate(
           Double retentionDays,
       @Meaning("Answer.") Adequacy answer) {}
 
-  /**
-   * Flow through gravel by the law of Darcy.
-   *
-   * @param lengthM length along the flow
-   * @param widthM width across the flow
-   * @param cleanConductivityMDay conductivity when clean
-   * @param workingConductivityMDay conductivity in use, its pores filled in part
-   * @param capacityM3Day flow that it passes with water below the surface
-   * @param greatestFlowM3Day greatest monthly flow
-   * @param neededWidthM width that the greatest flow needs at this depth
-   * @param answer answer
-   */
+  /** Flow through gravel by the law of Darcy. */
   @Meaning("Flow through gravel by the law of Darcy.")
   public record Passage(
       @Quantity(unit = "m", low = 0, high = Quantity.UNBOUNDED, meaning = "Length along the flow.")
@@ -474,13 +378,7 @@ public record WetlandEstimate(
           double neededWidthM,
       @Meaning("Answer.") Adequacy answer) {}
 
-  /**
-   * How far open water freezes.
-   *
-   * @param depthFraction greatest thickness of ice over the depth of the water
-   * @param limitFraction share of the depth from which the bed cannot be relied on
-   * @param months months at whose end ice takes that share while water is led in, 1 = January
-   */
+  /** How far open water freezes. */
   @Meaning("How far open water freezes.")
   public record Ice(
       @Quantity(
@@ -510,20 +408,7 @@ public record WetlandEstimate(
     }
   }
 
-  /**
-   * One bed by month; concentrations are null in a month without outflow.
-   *
-   * @param inflowM3 water that enters it
-   * @param passedByM3 water led past it
-   * @param rainM3 rain on it
-   * @param evapotranspirationM3 water that it and its plants give to the air
-   * @param outflowM3 water that leaves it, with what was led past
-   * @param waterTemperatureC mean temperature of its water
-   * @param iceM ice on open water at the end of the month
-   * @param bod5MgL biochemical oxygen demand of what leaves
-   * @param totalNitrogenMgL total nitrogen of what leaves
-   * @param totalPhosphorusMgL total phosphorus of what leaves, in the fifth year
-   */
+  /** One bed by month; concentrations are null in a month without outflow. */
   @Meaning("One bed by month; concentrations are null in a month without outflow.")
   public record BedMonthly(
       @TwelveMonths
@@ -589,21 +474,7 @@ public record WetlandEstimate(
               meaning = "Total phosphorus of what leaves, in the fifth year.")
           List<Double> totalPhosphorusMgL) {}
 
-  /**
-   * Where a nutrient goes in a year of one bed.
-   *
-   * @param inflowKg what the water brings, without what was led past
-   * @param uptakeKg what plants take up; part of what the bed removes
-   * @param harvestedKg what leaves with organs and tops
-   * @param returnedKg what comes back from decaying litter
-   * @param gasKg what turns to nitrogen gas
-   * @param sorbedKg what the medium binds
-   * @param buriedKg what is buried in the bed
-   * @param storedKg what the bed and its stand hold more at the end of the year
-   * @param outflowKg what leaves with the water that passed the bed
-   * @param harvestShareOfRemoval share of harvest, gas, sorption and burial that is harvest; null
-   *     where there is none of them
-   */
+  /** Where a nutrient goes in a year of one bed. */
   @Meaning("Where a nutrient goes in a year of one bed.")
   public record Fates(
       @Quantity(
@@ -665,19 +536,7 @@ public record WetlandEstimate(
                       + " none of them.")
           Double harvestShareOfRemoval) {}
 
-  /**
-   * Where organic matter goes in a year of one bed, as chemical oxygen demand.
-   *
-   * @param inflowKg what the water brings, without what was led past
-   * @param photosynthesisKg what plants make
-   * @param oxidisedKg what is burned, with the oxygen of air or nitrate
-   * @param oxidisedByNitrateKg the part of it that nitrate burned
-   * @param methaneKg what leaves as methane
-   * @param harvestedKg what leaves with organs and tops
-   * @param storedKg what the bed holds more at the end of the year
-   * @param outflowKg what leaves with the water that passed the bed
-   * @param nitrificationOxygenKg oxygen that turned ammonium to nitrate; not part of the sums above
-   */
+  /** Where organic matter goes in a year of one bed, as chemical oxygen demand. */
   @Meaning("Where organic matter goes in a year of one bed, as chemical oxygen demand.")
   public record OrganicMatter(
       @Quantity(
@@ -733,13 +592,6 @@ public record WetlandEstimate(
 
   /**
    * What another published model says of the outflow of a bed, before rain and evapotranspiration.
-   *
-   * @param method name of the model
-   * @param quantity what it tells
-   * @param unit UCUM code
-   * @param coldestMonth its value in the month of coldest water
-   * @param warmestMonth its value in the month of warmest water
-   * @param source id of the source
    */
   @Meaning(
       "What another published model says of the outflow of a bed, before rain and evapotranspiration.")
@@ -761,16 +613,7 @@ public record WetlandEstimate(
           double warmestMonth,
       @Meaning("Id of the source.") @Size(max = 100) String source) {}
 
-  /**
-   * Area that a public rule asks for, for the flow and load of the heaviest month.
-   *
-   * @param code stable name of the rule
-   * @param text what the rule says
-   * @param kind kind of bed that it is for
-   * @param areaM2 area that it asks for
-   * @param met whether all beds together are as large
-   * @param source id of the source
-   */
+  /** Area that a public rule asks for, for the flow and load of the heaviest month. */
   @Meaning("Area that a public rule asks for, for the flow and load of the heaviest month.")
   public record SizingRule(
       @Meaning("Stable name of the rule.") @Size(max = 100) String code,
@@ -784,11 +627,6 @@ public record WetlandEstimate(
   /**
    * Whether the outflow is fit for its use. Nothing here makes water safe for food that is eaten
    * raw.
-   *
-   * @param use the use
-   * @param parameters by parameter
-   * @param monthly the worst of all parameters in each month
-   * @param year the worst of the year
    */
   @Meaning(
       "Whether the outflow is fit for its use. Nothing here makes water safe for food that is eaten raw.")
@@ -799,17 +637,7 @@ public record WetlandEstimate(
           List<UseAnswer> monthly,
       @Meaning("The worst of the year.") UseAnswer year) {}
 
-  /**
-   * One parameter of the outflow against the limits of its use.
-   *
-   * @param parameter the parameter
-   * @param unit uCUM code
-   * @param strictLimit up to this the water is fit
-   * @param lenientLimit above this it is not
-   * @param values the parameter in each month; null in one without outflow
-   * @param monthly answer for each month
-   * @param source id of the source
-   */
+  /** One parameter of the outflow against the limits of its use. */
   @Meaning("One parameter of the outflow against the limits of its use.")
   public record UseVerdict(
       @Meaning("The parameter.") @Size(max = 60) String parameter,
@@ -836,18 +664,7 @@ public record WetlandEstimate(
       @Meaning("Answer for each month.") @Size(max = 12) List<UseAnswer> monthly,
       @Meaning("Id of the source.") @Size(max = 100) String source) {}
 
-  /**
-   * Soil that could take the whole inflow should the beds fail.
-   *
-   * @param designFlowM3Day greatest monthly flow
-   * @param acceptanceLM2Day long-term acceptance of septic-tank effluent by the soil
-   * @param suitable whether the soil takes any
-   * @param areaM2 area for untreated outflow of the tank; null where the soil is not suitable
-   * @param reserveM2 ground kept free for its replacement; null where the soil is not suitable
-   * @param totalM2 both together; null where the soil is not suitable
-   * @param treatedAreaM2 area for the outflow of the beds, which the soil takes more of; null where
-   *     not suitable
-   */
+  /** Soil that could take the whole inflow should the beds fail. */
   @Meaning("Soil that could take the whole inflow should the beds fail.")
   public record SoilAbsorption(
       @Quantity(
@@ -891,13 +708,7 @@ public record WetlandEstimate(
                   "Area for the outflow of the beds, which the soil takes more of; null where not suitable.")
           Double treatedAreaM2) {}
 
-  /**
-   * Phosphorus in one year of the beds: their medium fills up.
-   *
-   * @param year year of their life
-   * @param effluentTotalPhosphorusMgL flow-weighted mean of the outflow; null without outflow
-   * @param removedFraction share that the beds take; null if none comes
-   */
+  /** Phosphorus in one year of the beds: their medium fills up. */
   @Meaning("Phosphorus in one year of the beds: their medium fills up.")
   public record PhosphorusYear(
       @Quantity(unit = "1", low = 1, high = 200, meaning = "Year of their life.") int year,
@@ -914,15 +725,7 @@ public record WetlandEstimate(
               meaning = "Share that the beds take; null if none comes.")
           Double removedFraction) {}
 
-  /**
-   * What a valve sent past the beds into the soil.
-   *
-   * @param months months in which it did, 1 = January
-   * @param waterM3 water
-   * @param nitrogenKg nitrogen
-   * @param phosphorusKg phosphorus
-   * @param potassiumKg potassium
-   */
+  /** What a valve sent past the beds into the soil. */
   @Meaning("What a valve sent past the beds into the soil.")
   public record Diversion(
       @Size(max = 12)

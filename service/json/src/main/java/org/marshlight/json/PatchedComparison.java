@@ -10,8 +10,6 @@ import org.marshlight.loop.Plan;
 /**
  * A comparison as it is sent: each variant says what it changes.
  *
- * @param plan the plan
- * @param variants what would be otherwise
  * @param outputs figures to compare
  */
 @Meaning("What would be otherwise if the plan were otherwise?")
@@ -28,7 +26,6 @@ public record PatchedComparison(
   /**
    * One variant.
    *
-   * @param name what to call it
    * @param patch what it changes in the plan, as a merge patch
    */
   @Meaning("One variant of the plan.")

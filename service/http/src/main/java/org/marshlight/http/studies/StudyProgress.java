@@ -3,12 +3,7 @@ package org.marshlight.http.studies;
 import org.marshlight.contract.Meaning;
 import org.marshlight.contract.Quantity;
 
-/**
- * How far a study is.
- *
- * @param done runs done of its present part
- * @param of runs that this part has
- */
+/** How far a study is. */
 @Meaning("How far a study is; one that has several parts counts each anew.")
 public record StudyProgress(
     @Quantity(unit = "1", low = 0, high = 1e9, meaning = "Runs done of its present part.") int done,
