@@ -18,8 +18,8 @@ public record FormulaAnswer(
     @Meaning("What went in, by name of the parameter.") @Size(max = 20) Map<String, Double> inputs,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "What came out.")
         double value,
     @NotNull @Meaning("UCUM code of the value.") @Size(max = 40) String unit,

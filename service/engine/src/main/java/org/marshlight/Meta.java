@@ -20,8 +20,8 @@ public record Meta(
         String planSha256,
     @Quantity(
             unit = "1",
-            low = 1,
-            high = 200,
+            min = 1,
+            max = 200,
             meaning = "Passes of the chain until every returned stream stood still.")
         Integer passes) {
 

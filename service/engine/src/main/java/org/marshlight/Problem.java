@@ -17,7 +17,7 @@ import org.marshlight.safety.Caution;
 public record Problem(
     @NotNull @Meaning("URI reference of the kind of problem.") @Size(max = 200) String type,
     @NotNull @Meaning("The kind of problem in words.") @Size(max = 200) String title,
-    @Quantity(unit = "1", low = 400, high = 599, meaning = "HTTP status.") int status,
+    @Quantity(unit = "1", min = 400, max = 599, meaning = "HTTP status.") int status,
     @NotNull @Meaning("What went wrong this time.") @Size(max = 2000) String detail,
     @NotNull @Meaning("Stable name of the kind of problem.") @Size(max = 100) String code,
     @Meaning("Every fault found.") @Size(max = 500) List<Fault> errors,

@@ -18,7 +18,7 @@ public final class AirTemperatureWave {
       meaning = "Highest minus lowest temperature of the mean day of a month.",
       source = "erbs-1983")
   public static double dailyRangeK(
-      @Argument(symbol = "K_T", unit = "1", low = 0, high = 1) double clearness) {
+      @Argument(symbol = "K_T", unit = "1", min = 0, max = 1) double clearness) {
     return 25.8 * clearness - 5.21;
   }
 
@@ -33,7 +33,7 @@ public final class AirTemperatureWave {
       meaning = "Departure of the air's temperature from the day's mean over the day's range.",
       source = "erbs-1983")
   public static double departure(
-      @Argument(symbol = "h", unit = "h", low = 0, high = 24) double solarHour) {
+      @Argument(symbol = "h", unit = "h", min = 0, max = 24) double solarHour) {
     double t = 2 * FastMath.PI * (solarHour - 1) / 24;
     return 0.4632 * FastMath.cos(t - 3.805)
         + 0.0984 * FastMath.cos(2 * t - 0.360)

@@ -16,11 +16,11 @@ public record BuiltInClimate(
     @Meaning("Stable id, used in plans.") @Size(max = 60) String id,
     @Meaning("Public weather station.") @Size(max = 200) String name,
     @Meaning("Sort of climate.") @Size(max = 60) String kind,
-    @Quantity(unit = "deg", low = -90, high = 90, meaning = "Latitude, north positive.")
+    @Quantity(unit = "deg", min = -90, max = 90, meaning = "Latitude, north positive.")
         double latitudeDeg,
-    @Quantity(unit = "deg", low = -180, high = 180, meaning = "Longitude, east positive.")
+    @Quantity(unit = "deg", min = -180, max = 180, meaning = "Longitude, east positive.")
         double longitudeDeg,
-    @Quantity(unit = "m", low = -430, high = 5500, meaning = "Height above sea level.")
+    @Quantity(unit = "m", min = -430, max = 5500, meaning = "Height above sea level.")
         double elevationM,
     @Meaning("Id of the data set.") @Size(max = 100) String source,
     @Meaning("How well founded the numbers are.") @Size(max = 40) String mark,

@@ -20,8 +20,8 @@ public record ClimateChoice(
     @TwelveMonths
         @Quantity(
             unit = "mm",
-            low = 0,
-            high = 3000,
+            min = 0,
+            max = 3000,
             meaning =
                 "Rain in the month, in place of the built-in climate's; only beside an id. The"
                     + " built-in climate's if not given.")

@@ -18,7 +18,7 @@ public final class GroundTemperature {
       meaning = "Depth at which the year's temperature swing has fallen to 1/e.",
       source = "kusuda-achenbach-1965")
   public static double dampingDepthM(
-      @Argument(symbol = "alpha", unit = "m2/s", low = 1e-8, high = 1e-5) double diffusivity) {
+      @Argument(symbol = "alpha", unit = "m2/s", min = 1e-8, max = 1e-5) double diffusivity) {
     return Math.sqrt(365.0 * 86400 * diffusivity / FastMath.PI);
   }
 
@@ -31,12 +31,12 @@ public final class GroundTemperature {
       meaning = "Temperature of undisturbed ground.",
       source = "kusuda-achenbach-1965")
   public static double temperatureC(
-      @Argument(symbol = "z", unit = "m", low = 0, high = 50) double depthM,
-      @Argument(symbol = "t", unit = "d", low = 0, high = 366) double day,
-      @Argument(symbol = "T_m", unit = "Cel", low = -60, high = 60) double surfaceMeanC,
-      @Argument(symbol = "A", unit = "K", low = 0, high = 60) double surfaceAmplitudeK,
-      @Argument(symbol = "t_0", unit = "d", low = 0, high = 366) double coldestDay,
-      @Argument(symbol = "D", unit = "m", low = 0.1, high = 20) double dampingDepthM) {
+      @Argument(symbol = "z", unit = "m", min = 0, max = 50) double depthM,
+      @Argument(symbol = "t", unit = "d", min = 0, max = 366) double day,
+      @Argument(symbol = "T_m", unit = "Cel", min = -60, max = 60) double surfaceMeanC,
+      @Argument(symbol = "A", unit = "K", min = 0, max = 60) double surfaceAmplitudeK,
+      @Argument(symbol = "t_0", unit = "d", min = 0, max = 366) double coldestDay,
+      @Argument(symbol = "D", unit = "m", min = 0.1, max = 20) double dampingDepthM) {
     double ratio = depthM / dampingDepthM;
     return surfaceMeanC
         - surfaceAmplitudeK

@@ -15,35 +15,35 @@ public record HoursDesign(
     @NotNull
         @Quantity(
             unit = "h",
-            low = -12,
-            high = 14,
+            min = -12,
+            max = 14,
             meaning = "Local standard time less universal time.")
         Double utcOffsetH,
     @NotNull
         @Size(min = HOURS, max = HOURS)
-        @Quantity(unit = "Cel", low = -80, high = 60, meaning = "Air temperature of each hour.")
+        @Quantity(unit = "Cel", min = -80, max = 60, meaning = "Air temperature of each hour.")
         List<Double> airTemperatureC,
     @Size(min = HOURS, max = HOURS)
-        @Quantity(unit = "Cel", low = -90, high = 40, meaning = "Dew point of each hour.")
+        @Quantity(unit = "Cel", min = -90, max = 40, meaning = "Dew point of each hour.")
         List<Double> dewPointC,
     @NotNull
         @Size(min = HOURS, max = HOURS)
         @Quantity(
             unit = "W/m2",
-            low = 0,
-            high = 1500,
+            min = 0,
+            max = 1500,
             meaning = "Global radiation on the horizontal, mean of each hour.")
         List<Double> globalWM2,
     @NotNull
         @Size(min = HOURS, max = HOURS)
         @Quantity(
             unit = "W/m2",
-            low = 0,
-            high = 1000,
+            min = 0,
+            max = 1000,
             meaning = "Diffuse radiation on the horizontal, mean of each hour.")
         List<Double> diffuseWM2,
     @Size(min = HOURS, max = HOURS)
-        @Quantity(unit = "m/s", low = 0, high = 60, meaning = "Wind at 10 m.")
+        @Quantity(unit = "m/s", min = 0, max = 60, meaning = "Wind at 10 m.")
         List<Double> windMS) {
 
   /** Hours of the year. */

@@ -20,50 +20,50 @@ import org.marshlight.contract.TwelveMonths;
 public record MonthlyNormals(
     @NotNull
         @TwelveMonths
-        @Quantity(unit = "Cel", low = -60, high = 50, meaning = "Mean air temperature.")
+        @Quantity(unit = "Cel", min = -60, max = 50, meaning = "Mean air temperature.")
         List<Double> meanAirTemperatureC,
     @TwelveMonths
         @Quantity(
             unit = "Cel",
-            low = -55,
-            high = 60,
+            min = -55,
+            max = 60,
             meaning = "Mean of the daily highest air temperatures.")
         List<Double> meanMaxAirTemperatureC,
     @TwelveMonths
         @Quantity(
             unit = "Cel",
-            low = -75,
-            high = 45,
+            min = -75,
+            max = 45,
             meaning = "Mean of the daily lowest air temperatures.")
         List<Double> meanMinAirTemperatureC,
     @TwelveMonths
         @Quantity(
             unit = "kW.h/(m2.d)",
-            low = 0,
-            high = 13,
+            min = 0,
+            max = 13,
             meaning =
                 "Global radiation on the horizontal, mean day of the month; estimated from the"
                     + " daily extremes of temperature if not given.")
         List<Double> horizontalSolarKWhM2Day,
-    @TwelveMonths @Quantity(unit = "m/s", low = 0, high = 25, meaning = "Mean wind speed.")
+    @TwelveMonths @Quantity(unit = "m/s", min = 0, max = 25, meaning = "Mean wind speed.")
         List<Double> windMS,
     @Quantity(
             unit = "m",
-            low = 0.5,
-            high = 100,
+            min = 0.5,
+            max = 100,
             meaning = "Height at which the wind was measured.",
             usual = "climate.default.wind-height")
         Double windHeightM,
-    @TwelveMonths @Quantity(unit = "%", low = 5, high = 100, meaning = "Mean relative humidity.")
+    @TwelveMonths @Quantity(unit = "%", min = 5, max = 100, meaning = "Mean relative humidity.")
         List<Double> relativeHumidityPercent,
     @TwelveMonths
         @Quantity(
             unit = "Cel",
-            low = -70,
-            high = 35,
+            min = -70,
+            max = 35,
             meaning = "Mean dew point; takes the place of relative humidity.")
         List<Double> dewPointC,
-    @TwelveMonths @Quantity(unit = "mm", low = 0, high = 3000, meaning = "Rain in the month.")
+    @TwelveMonths @Quantity(unit = "mm", min = 0, max = 3000, meaning = "Rain in the month.")
         List<Double> rainMm) {
 
   /** The same normals with another rain, mm in each month. */

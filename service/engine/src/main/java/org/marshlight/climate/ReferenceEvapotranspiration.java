@@ -24,7 +24,7 @@ public final class ReferenceEvapotranspiration {
       source = "fao56",
       equation = "7")
   public static double atmosphericPressureKPa(
-      @Argument(symbol = "z", unit = "m", low = -430, high = 6000) double elevationM) {
+      @Argument(symbol = "z", unit = "m", min = -430, max = 6000) double elevationM) {
     return 101.3 * FastMath.pow((293 - 0.0065 * elevationM) / 293, 5.26);
   }
 
@@ -37,7 +37,7 @@ public final class ReferenceEvapotranspiration {
       source = "fao56",
       equation = "8")
   public static double psychrometricConstantKPaK(
-      @Argument(symbol = "P", unit = "kPa", low = 40, high = 110) double pressureKPa) {
+      @Argument(symbol = "P", unit = "kPa", min = 40, max = 110) double pressureKPa) {
     return 0.665e-3 * pressureKPa;
   }
 
@@ -50,7 +50,7 @@ public final class ReferenceEvapotranspiration {
       source = "fao56",
       equation = "11")
   public static double saturationVapourPressureKPa(
-      @Argument(symbol = "T", unit = "Cel", low = -80, high = 100) double temperatureC) {
+      @Argument(symbol = "T", unit = "Cel", min = -80, max = 100) double temperatureC) {
     return 0.6108 * FastMath.exp(17.27 * temperatureC / (temperatureC + 237.3));
   }
 
@@ -63,7 +63,7 @@ public final class ReferenceEvapotranspiration {
       source = "fao56",
       equation = "13")
   public static double vapourPressureSlopeKPaK(
-      @Argument(symbol = "T", unit = "Cel", low = -80, high = 100) double temperatureC) {
+      @Argument(symbol = "T", unit = "Cel", min = -80, max = 100) double temperatureC) {
     double denominator = temperatureC + 237.3;
     return 4098 * saturationVapourPressureKPa(temperatureC) / (denominator * denominator);
   }
@@ -77,10 +77,10 @@ public final class ReferenceEvapotranspiration {
       source = "fao56",
       equation = "15")
   public static double vapourPressureOfPsychrometerKPa(
-      @Argument(symbol = "T_dry", unit = "Cel", low = -40, high = 60) double dryC,
-      @Argument(symbol = "T_wet", unit = "Cel", low = -40, high = 60) double wetC,
-      @Argument(symbol = "a", unit = "/K", low = 0.0001, high = 0.002) double coefficient,
-      @Argument(symbol = "P", unit = "kPa", low = 40, high = 110) double pressureKPa) {
+      @Argument(symbol = "T_dry", unit = "Cel", min = -40, max = 60) double dryC,
+      @Argument(symbol = "T_wet", unit = "Cel", min = -40, max = 60) double wetC,
+      @Argument(symbol = "a", unit = "/K", min = 0.0001, max = 0.002) double coefficient,
+      @Argument(symbol = "P", unit = "kPa", min = 40, max = 110) double pressureKPa) {
     return saturationVapourPressureKPa(wetC) - coefficient * pressureKPa * (dryC - wetC);
   }
 
@@ -93,7 +93,7 @@ public final class ReferenceEvapotranspiration {
       source = "fao56",
       equation = "inverse of 14")
   public static double dewPointC(
-      @Argument(symbol = "e_a", unit = "kPa", low = 0.0001, high = 20) double vapourPressureKPa) {
+      @Argument(symbol = "e_a", unit = "kPa", min = 0.0001, max = 20) double vapourPressureKPa) {
     double logarithm = FastMath.log(vapourPressureKPa / 0.6108);
     return 237.3 * logarithm / (17.27 - logarithm);
   }
@@ -107,8 +107,8 @@ public final class ReferenceEvapotranspiration {
       source = "fao56",
       equation = "47")
   public static double windAt2M(
-      @Argument(symbol = "u_z", unit = "m/s", low = 0, high = 60) double wind,
-      @Argument(symbol = "z", unit = "m", low = 0.5, high = 200) double heightM) {
+      @Argument(symbol = "u_z", unit = "m/s", min = 0, max = 60) double wind,
+      @Argument(symbol = "z", unit = "m", min = 0.5, max = 200) double heightM) {
     return wind * 4.87 / FastMath.log(67.8 * heightM - 5.42);
   }
 
@@ -121,7 +121,7 @@ public final class ReferenceEvapotranspiration {
       source = "fao56",
       equation = "38")
   public static double netShortWaveMJM2Day(
-      @Argument(symbol = "R_s", unit = "MJ/(m2.d)", low = 0, high = 60) double solar) {
+      @Argument(symbol = "R_s", unit = "MJ/(m2.d)", min = 0, max = 60) double solar) {
     return (1 - 0.23) * solar;
   }
 
@@ -135,10 +135,10 @@ public final class ReferenceEvapotranspiration {
       source = "fao56",
       equation = "39")
   public static double netLongWaveMJM2Day(
-      @Argument(symbol = "T_max", unit = "Cel", low = -80, high = 60) double maximumC,
-      @Argument(symbol = "T_min", unit = "Cel", low = -80, high = 60) double minimumC,
-      @Argument(symbol = "e_a", unit = "kPa", low = 0, high = 10) double vapourPressureKPa,
-      @Argument(symbol = "R_s/R_so", unit = "1", low = 0, high = 1.5) double relativeShortWave) {
+      @Argument(symbol = "T_max", unit = "Cel", min = -80, max = 60) double maximumC,
+      @Argument(symbol = "T_min", unit = "Cel", min = -80, max = 60) double minimumC,
+      @Argument(symbol = "e_a", unit = "kPa", min = 0, max = 10) double vapourPressureKPa,
+      @Argument(symbol = "R_s/R_so", unit = "1", min = 0, max = 1.5) double relativeShortWave) {
     double warm = maximumC + FAO_KELVIN;
     double cold = minimumC + FAO_KELVIN;
     return SIGMA_MJ
@@ -157,8 +157,8 @@ public final class ReferenceEvapotranspiration {
       source = "fao56",
       equation = "43")
   public static double monthlySoilHeatMJM2Day(
-      @Argument(symbol = "T_previous", unit = "Cel", low = -80, high = 60) double previousC,
-      @Argument(symbol = "T_next", unit = "Cel", low = -80, high = 60) double nextC) {
+      @Argument(symbol = "T_previous", unit = "Cel", min = -80, max = 60) double previousC,
+      @Argument(symbol = "T_next", unit = "Cel", min = -80, max = 60) double nextC) {
     return 0.07 * (nextC - previousC);
   }
 
@@ -173,13 +173,13 @@ public final class ReferenceEvapotranspiration {
       source = "fao56",
       equation = "6")
   public static double penmanMonteithMmDay(
-      @Argument(symbol = "T", unit = "Cel", low = -60, high = 50) double temperatureC,
-      @Argument(symbol = "R_n", unit = "MJ/(m2.d)", low = -20, high = 60) double netRadiation,
-      @Argument(symbol = "G", unit = "MJ/(m2.d)", low = -20, high = 20) double soilHeat,
-      @Argument(symbol = "u_2", unit = "m/s", low = 0, high = 30) double windAt2M,
-      @Argument(symbol = "e_s", unit = "kPa", low = 0, high = 20) double saturationKPa,
-      @Argument(symbol = "e_a", unit = "kPa", low = 0, high = 20) double vapourPressureKPa,
-      @Argument(symbol = "gamma", unit = "kPa/K", low = 0.02, high = 0.08)
+      @Argument(symbol = "T", unit = "Cel", min = -60, max = 50) double temperatureC,
+      @Argument(symbol = "R_n", unit = "MJ/(m2.d)", min = -20, max = 60) double netRadiation,
+      @Argument(symbol = "G", unit = "MJ/(m2.d)", min = -20, max = 20) double soilHeat,
+      @Argument(symbol = "u_2", unit = "m/s", min = 0, max = 30) double windAt2M,
+      @Argument(symbol = "e_s", unit = "kPa", min = 0, max = 20) double saturationKPa,
+      @Argument(symbol = "e_a", unit = "kPa", min = 0, max = 20) double vapourPressureKPa,
+      @Argument(symbol = "gamma", unit = "kPa/K", min = 0.02, max = 0.08)
           double psychrometricConstant) {
     double slope = vapourPressureSlopeKPaK(temperatureC);
     double advection =
@@ -201,9 +201,9 @@ public final class ReferenceEvapotranspiration {
       source = "hargreaves-samani-1985",
       equation = "FAO-56 52")
   public static double hargreavesMmDay(
-      @Argument(symbol = "T_mean", unit = "Cel", low = -17.8, high = 50) double meanC,
-      @Argument(symbol = "T_max - T_min", unit = "K", low = 0, high = 40) double rangeK,
-      @Argument(symbol = "R_a", unit = "MJ/(m2.d)", low = 0, high = 60) double extraterrestrial) {
+      @Argument(symbol = "T_mean", unit = "Cel", min = -17.8, max = 50) double meanC,
+      @Argument(symbol = "T_max - T_min", unit = "K", min = 0, max = 40) double rangeK,
+      @Argument(symbol = "R_a", unit = "MJ/(m2.d)", min = 0, max = 60) double extraterrestrial) {
     return 0.0023 * (meanC + 17.8) * Math.sqrt(rangeK) * 0.408 * extraterrestrial;
   }
 
@@ -218,14 +218,14 @@ public final class ReferenceEvapotranspiration {
       source = "asce-ewri-2005",
       equation = "1")
   public static double standardisedHourlyMm(
-      @Argument(symbol = "T", unit = "Cel", low = -60, high = 60) double temperatureC,
-      @Argument(symbol = "R_n", unit = "MJ/(m2.h)", low = -2, high = 5) double netRadiation,
-      @Argument(symbol = "G", unit = "MJ/(m2.h)", low = -2, high = 2) double soilHeat,
-      @Argument(symbol = "u_2", unit = "m/s", low = 0, high = 30) double windAt2M,
-      @Argument(symbol = "e_a", unit = "kPa", low = 0, high = 20) double vapourPressureKPa,
-      @Argument(symbol = "gamma", unit = "kPa/K", low = 0.02, high = 0.08)
+      @Argument(symbol = "T", unit = "Cel", min = -60, max = 60) double temperatureC,
+      @Argument(symbol = "R_n", unit = "MJ/(m2.h)", min = -2, max = 5) double netRadiation,
+      @Argument(symbol = "G", unit = "MJ/(m2.h)", min = -2, max = 2) double soilHeat,
+      @Argument(symbol = "u_2", unit = "m/s", min = 0, max = 30) double windAt2M,
+      @Argument(symbol = "e_a", unit = "kPa", min = 0, max = 20) double vapourPressureKPa,
+      @Argument(symbol = "gamma", unit = "kPa/K", min = 0.02, max = 0.08)
           double psychrometricConstant,
-      @Argument(symbol = "C_d", unit = "s/m", low = 0.1, high = 2) double denominatorConstant) {
+      @Argument(symbol = "C_d", unit = "s/m", min = 0.1, max = 2) double denominatorConstant) {
     double slope = vapourPressureSlopeKPaK(temperatureC);
     double deficit = saturationVapourPressureKPa(temperatureC) - vapourPressureKPa;
     return (0.408 * slope * (netRadiation - soilHeat)

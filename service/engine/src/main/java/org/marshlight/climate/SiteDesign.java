@@ -25,17 +25,17 @@ public record SiteDesign(
         ClimateChoice climate,
     @Quantity(
             unit = "deg",
-            low = -90,
-            high = 90,
+            min = -90,
+            max = 90,
             meaning =
                 "Latitude, north positive; required with monthly normals, else the station's.")
         Double latitudeDeg,
-    @Quantity(unit = "deg", low = -180, high = 180, meaning = "Longitude, east positive.")
+    @Quantity(unit = "deg", min = -180, max = 180, meaning = "Longitude, east positive.")
         Double longitudeDeg,
     @Quantity(
             unit = "m",
-            low = -430,
-            high = 5500,
+            min = -430,
+            max = 5500,
             meaning = "Height above sea level; the station's where a built-in climate is named.")
         Double elevationM,
     @Meaning("Id of a soil of the catalogue.")
@@ -46,8 +46,8 @@ public record SiteDesign(
     @Size(min = 12, max = 12)
         @Quantity(
             unit = "deg",
-            low = 0,
-            high = 80,
+            min = 0,
+            max = 80,
             meaning =
                 "Height of what stands before the sun in twelve sectors of 30 deg, clockwise, the"
                     + " first about true north; nothing if not given.")
@@ -55,8 +55,8 @@ public record SiteDesign(
     @Size(max = 12)
         @Quantity(
             unit = "1",
-            low = 1,
-            high = 12,
+            min = 1,
+            max = 12,
             meaning = "Months in which snow lies, 1 = January; none if not given.")
         List<Integer> snowMonths,
     @Valid

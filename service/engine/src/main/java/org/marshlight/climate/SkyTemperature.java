@@ -20,8 +20,8 @@ public final class SkyTemperature {
       meaning = "Emissivity of a clear sky, t hours after midnight.",
       source = "berdahl-martin-1984")
   public static double clearSkyEmissivity(
-      @Argument(symbol = "T_d", unit = "Cel", low = -60, high = 40) double dewPointC,
-      @Argument(symbol = "t", unit = "h", low = 0, high = 24) double hour) {
+      @Argument(symbol = "T_d", unit = "Cel", min = -60, max = 40) double dewPointC,
+      @Argument(symbol = "t", unit = "h", min = 0, max = 24) double hour) {
     return 0.711
         + 0.0056 * dewPointC
         + 0.000073 * dewPointC * dewPointC
@@ -38,8 +38,8 @@ public final class SkyTemperature {
       source = "fao56",
       equation = "cloud factor of 39")
   public static double longWaveClearness(
-      @Argument(symbol = "K_T", unit = "1", low = 0, high = 1) double clearness,
-      @Argument(symbol = "z", unit = "m", low = -430, high = 6000) double elevationM) {
+      @Argument(symbol = "K_T", unit = "1", min = 0, max = 1) double clearness,
+      @Argument(symbol = "z", unit = "m", min = -430, max = 6000) double elevationM) {
     return Math.max(0.05, Math.min(1, 1.35 * clearness / (0.75 + 2e-5 * elevationM) - 0.35));
   }
 
@@ -53,9 +53,9 @@ public final class SkyTemperature {
       source = "berdahl-martin-1984",
       equation = "with the cloud factor f")
   public static double skyTemperatureC(
-      @Argument(symbol = "T_a", unit = "Cel", low = -70, high = 60) double airC,
-      @Argument(symbol = "eps_0", unit = "1", low = 0.3, high = 1.2) double clearSkyEmissivity,
-      @Argument(symbol = "f", unit = "1", low = 0, high = 1) double longWaveClearness) {
+      @Argument(symbol = "T_a", unit = "Cel", min = -70, max = 60) double airC,
+      @Argument(symbol = "eps_0", unit = "1", min = 0.3, max = 1.2) double clearSkyEmissivity,
+      @Argument(symbol = "f", unit = "1", min = 0, max = 1) double longWaveClearness) {
     double emissivity = 1 - longWaveClearness * (1 - Math.min(1, clearSkyEmissivity));
     return (airC + KELVIN) * Math.sqrt(Math.sqrt(emissivity)) - KELVIN;
   }

@@ -27,9 +27,9 @@ public final class SolarRadiation {
       source = "fao56",
       equation = "21")
   public static double extraterrestrialMJM2Day(
-      @Argument(symbol = "phi", unit = "rad", low = -1.5708, high = 1.5708) double latitudeRad,
-      @Argument(symbol = "delta", unit = "rad", low = -0.42, high = 0.42) double declinationRad,
-      @Argument(symbol = "d_r", unit = "1", low = 0.9, high = 1.1) double distanceFactor) {
+      @Argument(symbol = "phi", unit = "rad", min = -1.5708, max = 1.5708) double latitudeRad,
+      @Argument(symbol = "delta", unit = "rad", min = -0.42, max = 0.42) double declinationRad,
+      @Argument(symbol = "d_r", unit = "1", min = 0.9, max = 1.1) double distanceFactor) {
     double sunset = SunPosition.sunsetHourAngle(latitudeRad, declinationRad);
     return 24
         * 60
@@ -50,8 +50,8 @@ public final class SolarRadiation {
       source = "fao56",
       equation = "37")
   public static double clearSkyMJM2Day(
-      @Argument(symbol = "z", unit = "m", low = -430, high = 6000) double elevationM,
-      @Argument(symbol = "R_a", unit = "MJ/(m2.d)", low = 0, high = 60) double extraterrestrial) {
+      @Argument(symbol = "z", unit = "m", min = -430, max = 6000) double elevationM,
+      @Argument(symbol = "R_a", unit = "MJ/(m2.d)", min = 0, max = 60) double extraterrestrial) {
     return (0.75 + 2e-5 * elevationM) * extraterrestrial;
   }
 
@@ -65,9 +65,9 @@ public final class SolarRadiation {
       source = "fao56",
       equation = "35")
   public static double ofSunshineMJM2Day(
-      @Argument(symbol = "n", unit = "h", low = 0, high = 24) double sunshineHours,
-      @Argument(symbol = "N", unit = "h", low = 0.01, high = 24) double daylightHours,
-      @Argument(symbol = "R_a", unit = "MJ/(m2.d)", low = 0, high = 60) double extraterrestrial) {
+      @Argument(symbol = "n", unit = "h", min = 0, max = 24) double sunshineHours,
+      @Argument(symbol = "N", unit = "h", min = 0.01, max = 24) double daylightHours,
+      @Argument(symbol = "R_a", unit = "MJ/(m2.d)", min = 0, max = 60) double extraterrestrial) {
     return (0.25 + 0.50 * sunshineHours / daylightHours) * extraterrestrial;
   }
 
@@ -81,9 +81,9 @@ public final class SolarRadiation {
       source = "fao56",
       equation = "50")
   public static double ofRangeMJM2Day(
-      @Argument(symbol = "k_Rs", unit = "{K^-0.5}", low = 0.05, high = 0.3) double coefficient,
-      @Argument(symbol = "T_max - T_min", unit = "K", low = 0, high = 40) double rangeK,
-      @Argument(symbol = "R_a", unit = "MJ/(m2.d)", low = 0, high = 60) double extraterrestrial) {
+      @Argument(symbol = "k_Rs", unit = "{K^-0.5}", min = 0.05, max = 0.3) double coefficient,
+      @Argument(symbol = "T_max - T_min", unit = "K", min = 0, max = 40) double rangeK,
+      @Argument(symbol = "R_a", unit = "MJ/(m2.d)", min = 0, max = 60) double extraterrestrial) {
     return coefficient * Math.sqrt(rangeK) * extraterrestrial;
   }
 
@@ -98,8 +98,8 @@ public final class SolarRadiation {
       meaning = "Diffuse over global radiation of the mean day of a month.",
       source = "erbs-1982")
   public static double monthlyDiffuseFraction(
-      @Argument(symbol = "K", unit = "1", low = 0, high = 1) double clearness,
-      @Argument(symbol = "omega_s", unit = "rad", low = 0, high = 3.1416)
+      @Argument(symbol = "K", unit = "1", min = 0, max = 1) double clearness,
+      @Argument(symbol = "omega_s", unit = "rad", min = 0, max = 3.1416)
           double sunsetHourAngleRad) {
     double k = clearness;
     return sunsetHourAngleRad <= FastMath.toRadians(81.4)
@@ -116,8 +116,8 @@ public final class SolarRadiation {
       meaning = "Diffuse radiation of an hour over that of its day.",
       source = "liu-jordan-1960")
   public static double hourlyDiffuseShare(
-      @Argument(symbol = "omega", unit = "rad", low = -3.1416, high = 3.1416) double hourAngleRad,
-      @Argument(symbol = "omega_s", unit = "rad", low = 0.01, high = 3.1416)
+      @Argument(symbol = "omega", unit = "rad", min = -3.1416, max = 3.1416) double hourAngleRad,
+      @Argument(symbol = "omega_s", unit = "rad", min = 0.01, max = 3.1416)
           double sunsetHourAngleRad) {
     double cosSunset = FastMath.cos(sunsetHourAngleRad);
     return FastMath.PI
@@ -137,8 +137,8 @@ public final class SolarRadiation {
       meaning = "Global radiation of an hour over that of its day.",
       source = "collares-pereira-rabl-1979")
   public static double hourlyGlobalShare(
-      @Argument(symbol = "omega", unit = "rad", low = -3.1416, high = 3.1416) double hourAngleRad,
-      @Argument(symbol = "omega_s", unit = "rad", low = 0.01, high = 3.1416)
+      @Argument(symbol = "omega", unit = "rad", min = -3.1416, max = 3.1416) double hourAngleRad,
+      @Argument(symbol = "omega_s", unit = "rad", min = 0.01, max = 3.1416)
           double sunsetHourAngleRad) {
     double sine = FastMath.sin(sunsetHourAngleRad - FastMath.PI / 3);
     return hourlyDiffuseShare(hourAngleRad, sunsetHourAngleRad)
@@ -155,11 +155,11 @@ public final class SolarRadiation {
       source = "liu-jordan-1960",
       equation = "Duffie and Beckman 2.15.1")
   public static double tiltedIsotropic(
-      @Argument(symbol = "I_b", unit = "W/m2", low = 0, high = 1500) double beam,
-      @Argument(symbol = "I_d", unit = "W/m2", low = 0, high = 1500) double diffuse,
-      @Argument(symbol = "R_b", unit = "1", low = 0, high = 1000) double beamRatio,
-      @Argument(symbol = "beta", unit = "rad", low = 0, high = 3.1416) double tiltRad,
-      @Argument(symbol = "rho", unit = "1", low = 0, high = 1) double groundReflectance) {
+      @Argument(symbol = "I_b", unit = "W/m2", min = 0, max = 1500) double beam,
+      @Argument(symbol = "I_d", unit = "W/m2", min = 0, max = 1500) double diffuse,
+      @Argument(symbol = "R_b", unit = "1", min = 0, max = 1000) double beamRatio,
+      @Argument(symbol = "beta", unit = "rad", min = 0, max = 3.1416) double tiltRad,
+      @Argument(symbol = "rho", unit = "1", min = 0, max = 1) double groundReflectance) {
     double cosTilt = FastMath.cos(tiltRad);
     return beam * beamRatio
         + diffuse * (1 + cosTilt) / 2
@@ -178,11 +178,11 @@ public final class SolarRadiation {
       source = "reindl-1990",
       equation = "Duffie and Beckman 2.16.7")
   public static double tiltedSkyDiffuse(
-      @Argument(symbol = "I_b", unit = "W/m2", low = 0, high = 1500) double beam,
-      @Argument(symbol = "I_d", unit = "W/m2", low = 0, high = 1500) double diffuse,
-      @Argument(symbol = "I_o", unit = "W/m2", low = 0.001, high = 1500) double extraterrestrial,
-      @Argument(symbol = "R_b", unit = "1", low = 0, high = 1000) double beamRatio,
-      @Argument(symbol = "beta", unit = "rad", low = 0, high = 3.1416) double tiltRad) {
+      @Argument(symbol = "I_b", unit = "W/m2", min = 0, max = 1500) double beam,
+      @Argument(symbol = "I_d", unit = "W/m2", min = 0, max = 1500) double diffuse,
+      @Argument(symbol = "I_o", unit = "W/m2", min = 0.001, max = 1500) double extraterrestrial,
+      @Argument(symbol = "R_b", unit = "1", min = 0, max = 1000) double beamRatio,
+      @Argument(symbol = "beta", unit = "rad", min = 0, max = 3.1416) double tiltRad) {
     return skyDiffuse(
         beam,
         diffuse,

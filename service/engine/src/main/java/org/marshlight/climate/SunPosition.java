@@ -27,7 +27,7 @@ public final class SunPosition {
       meaning = "Declination of the sun.",
       source = "spencer-1971")
   public static double declination(
-      @Argument(symbol = "n", unit = "d", low = 1, high = 366) double dayOfYear) {
+      @Argument(symbol = "n", unit = "d", min = 1, max = 366) double dayOfYear) {
     double b = dayAngle(dayOfYear);
     return 0.006918
         - 0.399912 * FastMath.cos(b)
@@ -49,7 +49,7 @@ public final class SunPosition {
       meaning = "Radiation outside the atmosphere over its mean, from the distance to the sun.",
       source = "spencer-1971")
   public static double distanceFactor(
-      @Argument(symbol = "n", unit = "d", low = 1, high = 366) double dayOfYear) {
+      @Argument(symbol = "n", unit = "d", min = 1, max = 366) double dayOfYear) {
     double b = dayAngle(dayOfYear);
     return 1.000110
         + 0.034221 * FastMath.cos(b)
@@ -69,7 +69,7 @@ public final class SunPosition {
       meaning = "True solar time minus mean solar time.",
       source = "spencer-1971")
   public static double equationOfTimeMin(
-      @Argument(symbol = "n", unit = "d", low = 1, high = 366) double dayOfYear) {
+      @Argument(symbol = "n", unit = "d", min = 1, max = 366) double dayOfYear) {
     double b = dayAngle(dayOfYear);
     return 229.18
         * (0.000075
@@ -89,8 +89,8 @@ public final class SunPosition {
       source = "fao56",
       equation = "25")
   public static double sunsetHourAngle(
-      @Argument(symbol = "phi", unit = "rad", low = -1.5708, high = 1.5708) double latitudeRad,
-      @Argument(symbol = "delta", unit = "rad", low = -0.42, high = 0.42) double declinationRad) {
+      @Argument(symbol = "phi", unit = "rad", min = -1.5708, max = 1.5708) double latitudeRad,
+      @Argument(symbol = "delta", unit = "rad", min = -0.42, max = 0.42) double declinationRad) {
     double cosine = -FastMath.tan(latitudeRad) * FastMath.tan(declinationRad);
     return FastMath.acos(Math.max(-1, Math.min(1, cosine)));
   }
@@ -105,7 +105,7 @@ public final class SunPosition {
       source = "fao56",
       equation = "34")
   public static double daylightHours(
-      @Argument(symbol = "omega_s", unit = "rad", low = 0, high = 3.1416)
+      @Argument(symbol = "omega_s", unit = "rad", min = 0, max = 3.1416)
           double sunsetHourAngleRad) {
     return 24 * sunsetHourAngleRad / HALF_TURN;
   }
@@ -120,9 +120,9 @@ public final class SunPosition {
       source = "duffie-beckman",
       equation = "1.6.5")
   public static double cosZenith(
-      @Argument(symbol = "phi", unit = "rad", low = -1.5708, high = 1.5708) double latitudeRad,
-      @Argument(symbol = "delta", unit = "rad", low = -0.42, high = 0.42) double declinationRad,
-      @Argument(symbol = "omega", unit = "rad", low = -3.1416, high = 3.1416) double hourAngleRad) {
+      @Argument(symbol = "phi", unit = "rad", min = -1.5708, max = 1.5708) double latitudeRad,
+      @Argument(symbol = "delta", unit = "rad", min = -0.42, max = 0.42) double declinationRad,
+      @Argument(symbol = "omega", unit = "rad", min = -3.1416, max = 3.1416) double hourAngleRad) {
     return FastMath.cos(latitudeRad) * FastMath.cos(declinationRad) * FastMath.cos(hourAngleRad)
         + FastMath.sin(latitudeRad) * FastMath.sin(declinationRad);
   }
@@ -140,11 +140,11 @@ public final class SunPosition {
       source = "duffie-beckman",
       equation = "1.6.2")
   public static double cosIncidence(
-      @Argument(symbol = "phi", unit = "rad", low = -1.5708, high = 1.5708) double latitudeRad,
-      @Argument(symbol = "delta", unit = "rad", low = -0.42, high = 0.42) double declinationRad,
-      @Argument(symbol = "omega", unit = "rad", low = -3.1416, high = 3.1416) double hourAngleRad,
-      @Argument(symbol = "beta", unit = "rad", low = 0, high = 3.1416) double tiltRad,
-      @Argument(symbol = "gamma", unit = "rad", low = -6.2832, high = 6.2832)
+      @Argument(symbol = "phi", unit = "rad", min = -1.5708, max = 1.5708) double latitudeRad,
+      @Argument(symbol = "delta", unit = "rad", min = -0.42, max = 0.42) double declinationRad,
+      @Argument(symbol = "omega", unit = "rad", min = -3.1416, max = 3.1416) double hourAngleRad,
+      @Argument(symbol = "beta", unit = "rad", min = 0, max = 3.1416) double tiltRad,
+      @Argument(symbol = "gamma", unit = "rad", min = -6.2832, max = 6.2832)
           double westOfSouthRad) {
     double sinPhi = FastMath.sin(latitudeRad);
     double cosPhi = FastMath.cos(latitudeRad);

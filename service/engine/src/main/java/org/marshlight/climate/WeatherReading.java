@@ -27,10 +27,10 @@ public record WeatherReading(
   @Meaning("Where a file's weather was taken.")
   public record Place(
       @Meaning("Place as the file names it.") @Size(max = 200) String name,
-      @Quantity(unit = "deg", low = -90, high = 90, meaning = "Latitude of the file.")
+      @Quantity(unit = "deg", min = -90, max = 90, meaning = "Latitude of the file.")
           double latitudeDeg,
-      @Quantity(unit = "deg", low = -180, high = 180, meaning = "Longitude of the file.")
+      @Quantity(unit = "deg", min = -180, max = 180, meaning = "Longitude of the file.")
           double longitudeDeg,
-      @Quantity(unit = "m", low = -430, high = 5500, meaning = "Height above sea level.")
+      @Quantity(unit = "m", min = -430, max = 5500, meaning = "Height above sea level.")
           double elevationM) {}
 }

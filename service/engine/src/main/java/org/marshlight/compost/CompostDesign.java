@@ -20,8 +20,8 @@ public record CompostDesign(
     @Meaning("How the heap is run.") @Usual("turned-heap") CompostMethod method,
     @Quantity(
             unit = "m2",
-            low = 1,
-            high = 1e6,
+            min = 1,
+            max = 1e6,
             meaning = "Land that the compost returns to.",
             usual = "compost.default.land-area")
         Double landAreaM2) {}

@@ -28,26 +28,26 @@ public record CompostEstimate(
   public record Annual(
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Finished compost as it stands, its water included.")
           double finishedKg,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Nitrogen in the finished compost.")
           double nitrogenKg,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Phosphorus in the finished compost.")
           double phosphorusKg,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Potassium in the finished compost.")
           double potassiumKg) {}
 
@@ -70,68 +70,68 @@ public record CompostEstimate(
   public record MixFigures(
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Mass of the materials as they come.")
           double freshKg,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Dry mass of the materials.")
           double dryKg,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = 1,
+              min = 0,
+              max = 1,
               meaning = "Moisture of the materials as they come; null with none.")
           Double moistureFraction,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Water that the materials can hold without dripping.")
           double holdsWaterKg,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Water beyond that, which drains at once.")
           double drainedWaterKg,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = 1,
+              min = 0,
+              max = 1,
               meaning = "Moisture of the mix once it has drained; null with none.")
           Double drainedMoistureFraction,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Carbon to nitrogen of the drained mix; null without nitrogen.")
           Double carbonToNitrogen,
       @Quantity(
               unit = "m3",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Room that the mix takes.")
           double volumeM3,
       @Quantity(
               unit = "kg/m3",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Bulk density of the drained mix; null with none.")
           Double bulkDensityKgM3,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = 1,
+              min = 0,
+              max = 1,
               meaning = "Share of the mix's volume that is air; null with none.")
           Double freeAirFraction,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = 1,
+              min = 0,
+              max = 1,
               meaning = "Share of decay that moisture, air and nitrogen allow; null with none.")
           Double decayAllowedFraction) {}
 
@@ -155,14 +155,14 @@ public record CompostEstimate(
           List<AdditionFigures> additions,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = 1,
+              min = 0,
+              max = 1,
               meaning = "Moisture of the mix with the additions; null without any.")
           Double moistureFraction,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Carbon to nitrogen with the additions; null without any.")
           Double carbonToNitrogen) {}
 
@@ -174,7 +174,7 @@ public record CompostEstimate(
   @Meaning("One addition.")
   public record AdditionFigures(
       @Meaning("Id of an ingredient of the catalogue, or water.") @Size(max = 60) String ingredient,
-      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Mass as it comes.")
+      @Quantity(unit = "kg", min = 0, max = Quantity.UNBOUNDED, meaning = "Mass as it comes.")
           double freshKg) {}
 
   /**
@@ -190,69 +190,69 @@ public record CompostEstimate(
   public record Losses(
       @Quantity(
               unit = "1",
-              low = 0,
-              high = 1,
+              min = 0,
+              max = 1,
               meaning = "Carbon lost over carbon put in; null without any.")
           Double carbonFraction,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = 1,
+              min = 0,
+              max = 1,
               meaning = "Nitrogen lost over nitrogen put in; null without any.")
           Double nitrogenFraction,
       @Quantity(
               unit = "1",
-              low = -Quantity.UNBOUNDED,
-              high = 1,
+              min = -Quantity.UNBOUNDED,
+              max = 1,
               meaning = "Dry mass lost over dry mass put in; null without any.")
           Double dryFraction,
       @Quantity(
               unit = "1",
-              low = -Quantity.UNBOUNDED,
-              high = 1,
+              min = -Quantity.UNBOUNDED,
+              max = 1,
               meaning = "Mass lost over mass put in; null without any.")
           Double freshFraction,
       @Quantity(
               unit = "1",
-              low = -Quantity.UNBOUNDED,
-              high = 1,
+              min = -Quantity.UNBOUNDED,
+              max = 1,
               meaning = "Volume lost over volume put in; null without any.")
           Double volumeFraction,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Nitrogen lost to the air as ammonia.")
           double ammoniaNitrogenKg,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Nitrogen lost to the soil below.")
           double leachedNitrogenKg,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Phosphorus lost to the soil below.")
           double leachedPhosphorusKg,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Potassium lost to the soil below.")
           double leachedPotassiumKg,
-      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Water that evaporates.")
+      @Quantity(unit = "kg", min = 0, max = Quantity.UNBOUNDED, meaning = "Water that evaporates.")
           double evaporatedWaterKg,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Water that drains and drips.")
           double leachateKg,
-      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Oxygen taken up.")
+      @Quantity(unit = "kg", min = 0, max = Quantity.UNBOUNDED, meaning = "Oxygen taken up.")
           double oxygenKg,
-      @Quantity(unit = "kW.h", low = 0, high = Quantity.UNBOUNDED, meaning = "Heat set free.")
+      @Quantity(unit = "kW.h", min = 0, max = Quantity.UNBOUNDED, meaning = "Heat set free.")
           double heatKWh) {}
 
   /**
@@ -266,34 +266,34 @@ public record CompostEstimate(
    */
   @Meaning("The finished compost.")
   public record Finished(
-      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Its dry mass.")
+      @Quantity(unit = "kg", min = 0, max = Quantity.UNBOUNDED, meaning = "Its dry mass.")
           double dryKg,
-      @Quantity(unit = "m3", low = 0, high = Quantity.UNBOUNDED, meaning = "Its volume.")
+      @Quantity(unit = "m3", min = 0, max = Quantity.UNBOUNDED, meaning = "Its volume.")
           double volumeM3,
-      @Quantity(unit = "1", low = 0, high = 1, meaning = "Its moisture; null if there is none.")
+      @Quantity(unit = "1", min = 0, max = 1, meaning = "Its moisture; null if there is none.")
           Double moistureFraction,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Its carbon to nitrogen; null without nitrogen.")
           Double carbonToNitrogen,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = 1,
+              min = 0,
+              max = 1,
               meaning = "Nitrogen of its dry mass; null if there is none.")
           Double nitrogenFraction,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Its phosphorus counted as P2O5.")
           double phosphateKg,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Its potassium counted as K2O.")
           double potashKg) {}
 
@@ -328,58 +328,58 @@ public record CompostEstimate(
           boolean tooWet,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = 1,
+              min = 0,
+              max = 1,
               meaning = "Moisture of the mix as it comes up to which a heap can bear it.")
           double moistureLimitFraction,
       @Quantity(
               unit = "Cel",
-              low = Quantity.ABSOLUTE_ZERO_C,
-              high = Quantity.UNBOUNDED,
+              min = Quantity.ABSOLUTE_ZERO_C,
+              max = Quantity.UNBOUNDED,
               meaning = "Highest temperature in the middle of the heap; null with none.")
           Double peakTemperatureC,
       @Quantity(
               unit = "Cel",
-              low = Quantity.ABSOLUTE_ZERO_C,
-              high = Quantity.UNBOUNDED,
+              min = Quantity.ABSOLUTE_ZERO_C,
+              max = Quantity.UNBOUNDED,
               meaning = "Lowest such peak in the range of the coefficients; null with none.")
           Double peakTemperatureLowC,
       @Quantity(
               unit = "Cel",
-              low = Quantity.ABSOLUTE_ZERO_C,
-              high = Quantity.UNBOUNDED,
+              min = Quantity.ABSOLUTE_ZERO_C,
+              max = Quantity.UNBOUNDED,
               meaning = "Highest such peak in the range of the coefficients; null with none.")
           Double peakTemperatureHighC,
       @Quantity(
               unit = "d",
-              low = 0,
-              high = 365,
+              min = 0,
+              max = 365,
               meaning = "Days at 40 Cel or more in the middle; null with none.")
           Double above40Days,
       @Quantity(
               unit = "d",
-              low = 0,
-              high = 365,
+              min = 0,
+              max = 365,
               meaning = "Days at 55 Cel or more in the middle; null with none.")
           Double above55Days,
       @Quantity(
               unit = "d",
-              low = 0,
-              high = 365,
+              min = 0,
+              max = 365,
               meaning = "Fewest such days in the range of the coefficients; null with none.")
           Double above55LowDays,
       @Quantity(
               unit = "d",
-              low = 0,
-              high = 365,
+              min = 0,
+              max = 365,
               meaning = "Most such days in the range of the coefficients; null with none.")
           Double above55HighDays,
-      @Quantity(unit = "1", low = 0, high = 100, meaning = "Times that the heap is turned.")
+      @Quantity(unit = "1", min = 0, max = 100, meaning = "Times that the heap is turned.")
           double turnings,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning =
                   "Time at 50 Cel or more over the time that the rule for solids asks for, least in"
                       + " the range; null with none. Edges of a heap do not obey it.")
@@ -391,16 +391,16 @@ public record CompostEstimate(
       @Meaning("Rule of 55 Cel for 15 days with 5 turnings.") Hygiene furtherReduction,
       @Quantity(
               unit = "d",
-              low = 0,
-              high = 365,
+              min = 0,
+              max = 365,
               meaning =
                   "Days at 55 Cel by which the fewest in the range fall short of that rule; null with"
                       + " none.")
           Double heatWantingDays,
       @Quantity(
               unit = "d",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning =
                   "Days of storage still wanting where waste of human origin has not met that"
                       + " rule; nought otherwise.")
@@ -423,86 +423,86 @@ public record CompostEstimate(
   public record Land(
       @Quantity(
               unit = "m2",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Land that the plan names.")
           double landAreaM2,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Nitrogen that crops can take in the first year.")
           double firstYearNitrogenKg,
       @Quantity(
               unit = "kg/a",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Nitrogen that crops can take in each later year, at first.")
           double laterNitrogenKgPerYear,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Phosphorus that stands in for fertiliser in the first year.")
           double firstYearPhosphorusKg,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Potassium that stands in for fertiliser in the first year.")
           double firstYearPotassiumKg,
       @Quantity(
               unit = "m2",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Land whose mixed vegetables' nitrogen it meets in the first year.")
           double fedByNitrogenM2,
       @Quantity(
               unit = "m2",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Land whose mixed vegetables' phosphorus it meets in the first year.")
           double fedByPhosphorusM2,
       @Quantity(
               unit = "m2",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Land whose mixed vegetables' potassium it meets in the first year.")
           double fedByPotassiumM2,
       @Quantity(
               unit = "m2",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Land below which the yearly limit for organic nitrogen is passed.")
           double leastAreaForNitrogenLimitM2,
       @Quantity(
               unit = "kg/har",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Nitrogen that the plan's land receives.")
           double nitrogenLoadKgHa,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Urea that the first year's nitrogen stands in for.")
           double ureaSparedKg,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Diammonium phosphate that the first year's phosphorus stands in for.")
           double phosphateFertiliserSparedKg,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Potash that the first year's potassium stands in for.")
           double potashFertiliserSparedKg,
       @Quantity(
               unit = "{USD}",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning =
                   "Price of those fertilisers in United States dollars, at the stated prices by"
                       + " the tonne; garden packs cost several times as much.")

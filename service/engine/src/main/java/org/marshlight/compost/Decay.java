@@ -20,9 +20,9 @@ public final class Decay {
       source = "richard-trautmann-1996",
       equation = "advice on moisture, made a straight line")
   public static double moistureFactor(
-      @Argument(symbol = "M", unit = "1", low = 0, high = 1) double moisture,
-      @Argument(symbol = "M_0", unit = "1", low = 0, high = 0.6) double stopsAt,
-      @Argument(symbol = "M_1", unit = "1", low = 0.01, high = 0.9) double freeFrom) {
+      @Argument(symbol = "M", unit = "1", min = 0, max = 1) double moisture,
+      @Argument(symbol = "M_0", unit = "1", min = 0, max = 0.6) double stopsAt,
+      @Argument(symbol = "M_1", unit = "1", min = 0.01, max = 0.9) double freeFrom) {
     return Math.min(1, Math.max(0, (moisture - stopsAt) / (freeFrom - stopsAt)));
   }
 
@@ -35,9 +35,9 @@ public final class Decay {
       meaning = "Share of decay that the air between the pieces allows.",
       source = "common-practice")
   public static double airFactor(
-      @Argument(symbol = "FAS", unit = "1", low = 0, high = 1) double freeAirSpace,
-      @Argument(symbol = "FAS_1", unit = "1", low = 0.01, high = 1) double enough,
-      @Argument(symbol = "f_0", unit = "1", low = 0, high = 1) double withoutAir) {
+      @Argument(symbol = "FAS", unit = "1", min = 0, max = 1) double freeAirSpace,
+      @Argument(symbol = "FAS_1", unit = "1", min = 0.01, max = 1) double enough,
+      @Argument(symbol = "f_0", unit = "1", min = 0, max = 1) double withoutAir) {
     return Math.min(1, Math.max(withoutAir, freeAirSpace / enough));
   }
 
@@ -50,8 +50,8 @@ public final class Decay {
       meaning = "Share of decay that the nitrogen of the mix allows.",
       source = "common-practice")
   public static double nitrogenFactor(
-      @Argument(symbol = "R", unit = "kg/kg", low = 0.1, high = 1e9) double carbonToNitrogen,
-      @Argument(symbol = "R_1", unit = "kg/kg", low = 1, high = 200) double greatestFree) {
+      @Argument(symbol = "R", unit = "kg/kg", min = 0.1, max = 1e9) double carbonToNitrogen,
+      @Argument(symbol = "R_1", unit = "kg/kg", min = 1, max = 200) double greatestFree) {
     return Math.min(1, greatestFree / carbonToNitrogen);
   }
 
@@ -66,11 +66,11 @@ public final class Decay {
       source = "eghball-1997",
       equation = "range of measured losses, made a straight line")
   public static double nitrogenLoss(
-      @Argument(symbol = "R", unit = "kg/kg", low = 0, high = 1e9) double carbonToNitrogen,
-      @Argument(symbol = "R_r", unit = "kg/kg", low = 1, high = 25) double richRatio,
-      @Argument(symbol = "l_r", unit = "1", low = 0, high = 0.9) double richLoss,
-      @Argument(symbol = "R_p", unit = "kg/kg", low = 25.5, high = 60) double poorRatio,
-      @Argument(symbol = "l_p", unit = "1", low = 0, high = 0.9) double poorLoss) {
+      @Argument(symbol = "R", unit = "kg/kg", min = 0, max = 1e9) double carbonToNitrogen,
+      @Argument(symbol = "R_r", unit = "kg/kg", min = 1, max = 25) double richRatio,
+      @Argument(symbol = "l_r", unit = "1", min = 0, max = 0.9) double richLoss,
+      @Argument(symbol = "R_p", unit = "kg/kg", min = 25.5, max = 60) double poorRatio,
+      @Argument(symbol = "l_p", unit = "1", min = 0, max = 0.9) double poorLoss) {
     double loss =
         poorLoss + (richLoss - poorLoss) * (poorRatio - carbonToNitrogen) / (poorRatio - richRatio);
     return Math.min(MOST_LOST, Math.max(poorLoss, loss));
@@ -85,9 +85,9 @@ public final class Decay {
       meaning = "Carbon to nitrogen after shares of both are lost.",
       source = "common-practice")
   public static double finishedCarbonToNitrogen(
-      @Argument(symbol = "R_0", unit = "kg/kg", low = 0, high = 1e9) double carbonToNitrogen,
-      @Argument(symbol = "l_C", unit = "1", low = 0, high = 1) double carbonLoss,
-      @Argument(symbol = "l_N", unit = "1", low = 0, high = 0.999) double nitrogenLoss) {
+      @Argument(symbol = "R_0", unit = "kg/kg", min = 0, max = 1e9) double carbonToNitrogen,
+      @Argument(symbol = "l_C", unit = "1", min = 0, max = 1) double carbonLoss,
+      @Argument(symbol = "l_N", unit = "1", min = 0, max = 0.999) double nitrogenLoss) {
     return carbonToNitrogen * (1 - carbonLoss) / (1 - nitrogenLoss);
   }
 }

@@ -34,8 +34,8 @@ public final class HeapHeat {
       meaning = "Heat set free with the oxygen that a heap takes up, which is the COD it loses.",
       source = "haug-1993")
   public static double heatKWh(
-      @Argument(symbol = "O2", unit = "kg", low = 0, high = 1e9) double oxygenKg,
-      @Argument(symbol = "h", unit = "MJ/kg", low = 10, high = 20) double heatOfOxygenMJKg) {
+      @Argument(symbol = "O2", unit = "kg", min = 0, max = 1e9) double oxygenKg,
+      @Argument(symbol = "h", unit = "MJ/kg", min = 10, max = 20) double heatOfOxygenMJKg) {
     return oxygenKg * heatOfOxygenMJKg / MJ_PER_KWH;
   }
 
@@ -49,8 +49,8 @@ public final class HeapHeat {
       source = "haug-1993",
       equation = "rate with temperature")
   public static double decayRatePerDay(
-      @Argument(symbol = "T", unit = "Cel", low = -60, high = 100) double temperatureC,
-      @Argument(symbol = "k_20", unit = "/d", low = 0, high = 1) double rateAt20PerDay) {
+      @Argument(symbol = "T", unit = "Cel", min = -60, max = 100) double temperatureC,
+      @Argument(symbol = "k_20", unit = "/d", min = 0, max = 1) double rateAt20PerDay) {
     double warmed =
         FastMath.exp(RISE * (temperatureC - 20)) - FastMath.exp(FALL * (temperatureC - 60));
     return rateAt20PerDay * Math.max(0, warmed);
@@ -68,8 +68,8 @@ public final class HeapHeat {
               + " allowed, half a round bar of that height with rounded ends.",
       source = "house-choice")
   public static double surfaceM2(
-      @Argument(symbol = "V", unit = "m3", low = 0, high = 1e9) double volumeM3,
-      @Argument(symbol = "h", unit = "m", low = 0.1, high = 5) double greatestHeightM) {
+      @Argument(symbol = "V", unit = "m3", min = 0, max = 1e9) double volumeM3,
+      @Argument(symbol = "h", unit = "m", min = 0.1, max = 5) double greatestHeightM) {
     double radius = FastMath.cbrt(3 * volumeM3 / (2 * Math.PI));
     if (radius <= greatestHeightM) {
       return 2 * Math.PI * radius * radius;
@@ -90,9 +90,9 @@ public final class HeapHeat {
               + " layer as thick as volume over surface, and the air film.",
       source = "common-practice")
   public static double surfaceConductanceWM2K(
-      @Argument(symbol = "V/A", unit = "m", low = 0, high = 100) double volumeToSurfaceM,
-      @Argument(symbol = "lambda", unit = "W/(m.K)", low = 0.05, high = 2) double conductivityWMK,
-      @Argument(symbol = "r_s", unit = "m2.K/W", low = 0.01, high = 1) double filmM2KW) {
+      @Argument(symbol = "V/A", unit = "m", min = 0, max = 100) double volumeToSurfaceM,
+      @Argument(symbol = "lambda", unit = "W/(m.K)", min = 0.05, max = 2) double conductivityWMK,
+      @Argument(symbol = "r_s", unit = "m2.K/W", min = 0.01, max = 1) double filmM2KW) {
     return 1 / (filmM2KW + volumeToSurfaceM / conductivityWMK);
   }
 
@@ -106,7 +106,7 @@ public final class HeapHeat {
       source = "common-practice",
       equation = "Magnus")
   public static double saturatedHumidity(
-      @Argument(symbol = "T", unit = "Cel", low = -60, high = 95) double temperatureC) {
+      @Argument(symbol = "T", unit = "Cel", min = -60, max = 95) double temperatureC) {
     double pressure = 0.6112 * FastMath.exp(17.62 * temperatureC / (243.12 + temperatureC));
     return WATER_TO_AIR * pressure / (STANDARD_KPA - pressure);
   }
@@ -123,10 +123,10 @@ public final class HeapHeat {
       source = "haug-1993",
       equation = "balance of the air")
   public static double heatOfAirMJKg(
-      @Argument(symbol = "T", unit = "Cel", low = -60, high = 95) double temperatureC,
-      @Argument(symbol = "T_a", unit = "Cel", low = -60, high = 50) double airTemperatureC,
-      @Argument(symbol = "n", unit = "1", low = 1, high = 30) double airExcess,
-      @Argument(symbol = "l", unit = "MJ/kg", low = 2, high = 3) double evaporationMJKg) {
+      @Argument(symbol = "T", unit = "Cel", min = -60, max = 95) double temperatureC,
+      @Argument(symbol = "T_a", unit = "Cel", min = -60, max = 50) double airTemperatureC,
+      @Argument(symbol = "n", unit = "1", min = 1, max = 30) double airExcess,
+      @Argument(symbol = "l", unit = "MJ/kg", min = 2, max = 3) double evaporationMJKg) {
     return heatOfAirMJKg(
         temperatureC,
         airTemperatureC,

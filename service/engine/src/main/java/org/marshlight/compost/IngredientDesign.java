@@ -14,7 +14,7 @@ public record IngredientDesign(
         @CatalogueId("ingredients")
         @Size(max = 60)
         String ingredient,
-    @NotNull @Quantity(unit = "kg/a", low = 0, high = 1e6, meaning = "Fresh mass a year.")
+    @NotNull @Quantity(unit = "kg/a", min = 0, max = 1e6, meaning = "Fresh mass a year.")
         Double freshKgPerYear,
     @Meaning(
             "Whether it holds human waste or grew on it; if not given, yes for what only a loop"

@@ -21,10 +21,10 @@ public final class Mixing {
       source = "richard-trautmann-1996",
       equation = "moisture")
   public static double moisture(
-      @Argument(symbol = "Q1", unit = "kg", low = 0, high = 1e9) double firstKg,
-      @Argument(symbol = "M1", unit = "1", low = 0, high = 1) double firstMoisture,
-      @Argument(symbol = "Q2", unit = "kg", low = 0, high = 1e9) double secondKg,
-      @Argument(symbol = "M2", unit = "1", low = 0, high = 1) double secondMoisture) {
+      @Argument(symbol = "Q1", unit = "kg", min = 0, max = 1e9) double firstKg,
+      @Argument(symbol = "M1", unit = "1", min = 0, max = 1) double firstMoisture,
+      @Argument(symbol = "Q2", unit = "kg", min = 0, max = 1e9) double secondKg,
+      @Argument(symbol = "M2", unit = "1", min = 0, max = 1) double secondMoisture) {
     return (firstKg * firstMoisture + secondKg * secondMoisture) / (firstKg + secondKg);
   }
 
@@ -38,14 +38,14 @@ public final class Mixing {
       source = "richard-trautmann-1996",
       equation = "carbon to nitrogen")
   public static double carbonToNitrogen(
-      @Argument(symbol = "Q1", unit = "kg", low = 0, high = 1e9) double firstKg,
-      @Argument(symbol = "M1", unit = "1", low = 0, high = 1) double firstMoisture,
-      @Argument(symbol = "C1", unit = "1", low = 0, high = 1) double firstCarbon,
-      @Argument(symbol = "N1", unit = "1", low = 0, high = 1) double firstNitrogen,
-      @Argument(symbol = "Q2", unit = "kg", low = 0, high = 1e9) double secondKg,
-      @Argument(symbol = "M2", unit = "1", low = 0, high = 1) double secondMoisture,
-      @Argument(symbol = "C2", unit = "1", low = 0, high = 1) double secondCarbon,
-      @Argument(symbol = "N2", unit = "1", low = 0, high = 1) double secondNitrogen) {
+      @Argument(symbol = "Q1", unit = "kg", min = 0, max = 1e9) double firstKg,
+      @Argument(symbol = "M1", unit = "1", min = 0, max = 1) double firstMoisture,
+      @Argument(symbol = "C1", unit = "1", min = 0, max = 1) double firstCarbon,
+      @Argument(symbol = "N1", unit = "1", min = 0, max = 1) double firstNitrogen,
+      @Argument(symbol = "Q2", unit = "kg", min = 0, max = 1e9) double secondKg,
+      @Argument(symbol = "M2", unit = "1", min = 0, max = 1) double secondMoisture,
+      @Argument(symbol = "C2", unit = "1", min = 0, max = 1) double secondCarbon,
+      @Argument(symbol = "N2", unit = "1", min = 0, max = 1) double secondNitrogen) {
     double first = firstKg * (1 - firstMoisture);
     double second = secondKg * (1 - secondMoisture);
     return (first * firstCarbon + second * secondCarbon)
@@ -64,10 +64,10 @@ public final class Mixing {
       source = "richard-trautmann-1996",
       equation = "moisture, solved")
   public static double additionForMoistureKg(
-      @Argument(symbol = "Q1", unit = "kg", low = 0, high = 1e9) double massKg,
-      @Argument(symbol = "M1", unit = "1", low = 0, high = 1) double moisture,
-      @Argument(symbol = "M2", unit = "1", low = 0, high = 1) double addedMoisture,
-      @Argument(symbol = "G", unit = "1", low = 0, high = 1) double goal) {
+      @Argument(symbol = "Q1", unit = "kg", min = 0, max = 1e9) double massKg,
+      @Argument(symbol = "M1", unit = "1", min = 0, max = 1) double moisture,
+      @Argument(symbol = "M2", unit = "1", min = 0, max = 1) double addedMoisture,
+      @Argument(symbol = "G", unit = "1", min = 0, max = 1) double goal) {
     return massKg * (goal - moisture) / (addedMoisture - goal);
   }
 
@@ -83,14 +83,14 @@ public final class Mixing {
       source = "richard-trautmann-1996",
       equation = "carbon to nitrogen, solved")
   public static double additionForRatioKg(
-      @Argument(symbol = "Q1", unit = "kg", low = 0, high = 1e9) double massKg,
-      @Argument(symbol = "M1", unit = "1", low = 0, high = 1) double moisture,
-      @Argument(symbol = "C1", unit = "1", low = 0, high = 1) double carbon,
-      @Argument(symbol = "N1", unit = "1", low = 0, high = 1) double nitrogen,
-      @Argument(symbol = "M2", unit = "1", low = 0, high = 1) double addedMoisture,
-      @Argument(symbol = "C2", unit = "1", low = 0, high = 1) double addedCarbon,
-      @Argument(symbol = "N2", unit = "1", low = 0, high = 1) double addedNitrogen,
-      @Argument(symbol = "R", unit = "kg/kg", low = 1, high = 1000) double goal) {
+      @Argument(symbol = "Q1", unit = "kg", min = 0, max = 1e9) double massKg,
+      @Argument(symbol = "M1", unit = "1", min = 0, max = 1) double moisture,
+      @Argument(symbol = "C1", unit = "1", min = 0, max = 1) double carbon,
+      @Argument(symbol = "N1", unit = "1", min = 0, max = 1) double nitrogen,
+      @Argument(symbol = "M2", unit = "1", min = 0, max = 1) double addedMoisture,
+      @Argument(symbol = "C2", unit = "1", min = 0, max = 1) double addedCarbon,
+      @Argument(symbol = "N2", unit = "1", min = 0, max = 1) double addedNitrogen,
+      @Argument(symbol = "R", unit = "kg/kg", min = 1, max = 1000) double goal) {
     return massKg
         * (goal * nitrogen - carbon)
         * (1 - moisture)
@@ -106,7 +106,7 @@ public final class Mixing {
       meaning = "Share of a moist mix's volume that is air, from its bulk density alone.",
       source = "agnew-2003")
   public static double freeAirSpace(
-      @Argument(symbol = "rho", unit = "kg/m3", low = 0, high = 20000) double bulkDensityKgM3) {
+      @Argument(symbol = "rho", unit = "kg/m3", min = 0, max = 20000) double bulkDensityKgM3) {
     return Math.max(0, 1 - FREE_AIR_LOST_PERCENT_M3_KG * bulkDensityKgM3 / PERCENT);
   }
 }

@@ -23,7 +23,7 @@ public final class NutrientReturn {
       meaning = "Phosphorus counted as its oxide P2O5.",
       source = "stoichiometry")
   public static double phosphateKg(
-      @Argument(symbol = "P", unit = "kg", low = 0, high = 1e9) double phosphorusKg) {
+      @Argument(symbol = "P", unit = "kg", min = 0, max = 1e9) double phosphorusKg) {
     return phosphorusKg * (2 * PHOSPHORUS + 5 * OXYGEN) / (2 * PHOSPHORUS);
   }
 
@@ -36,7 +36,7 @@ public final class NutrientReturn {
       meaning = "Potassium counted as its oxide K2O.",
       source = "stoichiometry")
   public static double potashKg(
-      @Argument(symbol = "K", unit = "kg", low = 0, high = 1e9) double potassiumKg) {
+      @Argument(symbol = "K", unit = "kg", min = 0, max = 1e9) double potassiumKg) {
     return potassiumKg * (2 * POTASSIUM + OXYGEN) / (2 * POTASSIUM);
   }
 
@@ -49,8 +49,8 @@ public final class NutrientReturn {
       meaning = "Nutrient that a crop carries off a hectare.",
       source = "hegde-1997")
   public static double cropRemovalKgHa(
-      @Argument(symbol = "Y", unit = "t/har", low = 0, high = 500) double yieldTHa,
-      @Argument(symbol = "c", unit = "kg/t", low = 0, high = 100) double removalKgT) {
+      @Argument(symbol = "Y", unit = "t/har", min = 0, max = 500) double yieldTHa,
+      @Argument(symbol = "c", unit = "kg/t", min = 0, max = 100) double removalKgT) {
     return yieldTHa * removalKgT;
   }
 
@@ -63,8 +63,8 @@ public final class NutrientReturn {
       meaning = "Land that an amount of a nutrient serves at a rate for each hectare.",
       source = "common-practice")
   public static double landM2(
-      @Argument(symbol = "m", unit = "kg", low = 0, high = 1e9) double nutrientKg,
-      @Argument(symbol = "u", unit = "kg/har", low = 0.001, high = 10000) double rateKgHa) {
+      @Argument(symbol = "m", unit = "kg", min = 0, max = 1e9) double nutrientKg,
+      @Argument(symbol = "u", unit = "kg/har", min = 0.001, max = 10000) double rateKgHa) {
     return nutrientKg * M2_PER_HA / rateKgHa;
   }
 
@@ -77,8 +77,8 @@ public final class NutrientReturn {
       meaning = "Mass of a fertiliser that holds an amount of a nutrient.",
       source = "dairy-soils-manual")
   public static double fertiliserKg(
-      @Argument(symbol = "m", unit = "kg", low = 0, high = 1e9) double nutrientKg,
-      @Argument(symbol = "s", unit = "1", low = 0.001, high = 1) double share) {
+      @Argument(symbol = "m", unit = "kg", min = 0, max = 1e9) double nutrientKg,
+      @Argument(symbol = "s", unit = "1", min = 0.001, max = 1) double share) {
     return nutrientKg / share;
   }
 
@@ -91,8 +91,8 @@ public final class NutrientReturn {
       meaning = "Cost of an amount of fertiliser, in the currency of its price.",
       source = "dairy-soils-manual")
   public static double fertiliserCost(
-      @Argument(symbol = "F", unit = "kg", low = 0, high = 1e9) double fertiliserKg,
-      @Argument(symbol = "p", unit = "/t", low = 0, high = 1e6) double pricePerTonne) {
+      @Argument(symbol = "F", unit = "kg", min = 0, max = 1e9) double fertiliserKg,
+      @Argument(symbol = "p", unit = "/t", min = 0, max = 1e6) double pricePerTonne) {
     return fertiliserKg * pricePerTonne / KG_PER_TONNE;
   }
 }

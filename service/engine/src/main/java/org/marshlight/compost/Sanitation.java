@@ -24,7 +24,7 @@ public final class Sanitation {
       source = "cfr-503",
       equation = "503.32(a)(3), alternative 1")
   public static double daysOfSolids(
-      @Argument(symbol = "t", unit = "Cel", low = 50, high = 100) double temperatureC) {
+      @Argument(symbol = "t", unit = "Cel", min = 50, max = 100) double temperatureC) {
     return Math.max(TWENTY_MINUTES, 131_700_000 / FastMath.pow(10, 0.14 * temperatureC));
   }
 
@@ -40,7 +40,7 @@ public final class Sanitation {
       source = "cfr-503",
       equation = "503.32(a)(3), alternative 1")
   public static double daysOfLiquids(
-      @Argument(symbol = "t", unit = "Cel", low = 50, high = 67) double temperatureC) {
+      @Argument(symbol = "t", unit = "Cel", min = 50, max = 67) double temperatureC) {
     return 50_070_000 / FastMath.pow(10, 0.14 * temperatureC);
   }
 }

@@ -18,8 +18,8 @@ public record Assumption(
     @NotNull @Meaning("What was assumed, in words.") @Size(max = 2000) String text,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "The number taken; null where a choice was taken.")
         Double value,
     @Meaning("UCUM code; null where a choice was taken.") @Size(max = 40) String unit,

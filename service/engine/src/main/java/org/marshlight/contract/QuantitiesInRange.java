@@ -8,13 +8,13 @@ import java.util.List;
 public final class QuantitiesInRange
     implements ConstraintValidator<Quantity, List<? extends Number>> {
 
-  private double low;
-  private double high;
+  private double min;
+  private double max;
 
   @Override
   public void initialize(Quantity quantity) {
-    low = quantity.low();
-    high = quantity.high();
+    min = quantity.min();
+    max = quantity.max();
   }
 
   @Override
@@ -25,7 +25,7 @@ public final class QuantitiesInRange
     boolean valid = true;
     for (int i = 0; i < values.size(); i++) {
       Number value = values.get(i);
-      if (value == null || !(value.doubleValue() >= low && value.doubleValue() <= high)) {
+      if (value == null || !(value.doubleValue() >= min && value.doubleValue() <= max)) {
         valid = false;
         context
             .buildConstraintViolationWithTemplate(context.getDefaultConstraintMessageTemplate())

@@ -34,10 +34,10 @@ public @interface Quantity {
   String unit();
 
   /** Least legal value, inclusive; of an answer, a bound that every legal plan keeps. */
-  double low();
+  double min();
 
   /** Greatest legal value, inclusive; of an answer, a bound that every legal plan keeps. */
-  double high();
+  double max();
 
   /** What the number is, in one sentence. */
   String meaning();
@@ -48,7 +48,7 @@ public @interface Quantity {
   /** Why the bounds are where they are, for whoever is refused by them; empty if that is plain. */
   String reason() default "";
 
-  String message() default "must be a number from {low} to {high}";
+  String message() default "must be a number from {min} to {max}";
 
   Class<?>[] groups() default {};
 

@@ -18,9 +18,9 @@ public final class GrowthTerms {
       source = "monteith-1977",
       equation = "light interception; the course with degree-days is this project's")
   public static double canopy(
-      @Argument(symbol = "f_max", unit = "1", low = 0, high = 1) double greatest,
-      @Argument(symbol = "GDD", unit = "K.d", low = 0, high = 20000) double degreeDays,
-      @Argument(symbol = "g_c", unit = "K.d", low = 1, high = 5000) double canopyDegreeDays) {
+      @Argument(symbol = "f_max", unit = "1", min = 0, max = 1) double greatest,
+      @Argument(symbol = "GDD", unit = "K.d", min = 0, max = 20000) double degreeDays,
+      @Argument(symbol = "g_c", unit = "K.d", min = 1, max = 5000) double canopyDegreeDays) {
     return greatest * (1 - FastMath.exp(-degreeDays / canopyDegreeDays));
   }
 
@@ -32,9 +32,9 @@ public final class GrowthTerms {
       meaning = "Share of leaf that is left as days shorten after midsummer.",
       source = "house-choice")
   public static double photoperiodFactor(
-      @Argument(symbol = "N", unit = "h", low = 0, high = 24) double daylightH,
-      @Argument(symbol = "N_0", unit = "h", low = 0, high = 24) double endH,
-      @Argument(symbol = "dN", unit = "h", low = 0.01, high = 24) double spanH) {
+      @Argument(symbol = "N", unit = "h", min = 0, max = 24) double daylightH,
+      @Argument(symbol = "N_0", unit = "h", min = 0, max = 24) double endH,
+      @Argument(symbol = "dN", unit = "h", min = 0.01, max = 24) double spanH) {
     return Math.max(0, Math.min(1, (daylightH - endH) / spanH));
   }
 
@@ -47,11 +47,11 @@ public final class GrowthTerms {
       source = "adriano-1980",
       equation = "straight lines; the corner points are fitted")
   public static double temperatureFactor(
-      @Argument(symbol = "T", unit = "Cel", low = -80, high = 60) double temperatureC,
-      @Argument(symbol = "T_b", unit = "Cel", low = -10, high = 25) double baseC,
-      @Argument(symbol = "T_o", unit = "Cel", low = -9, high = 45) double optimumC,
-      @Argument(symbol = "T_c", unit = "Cel", low = 10, high = 59) double declineC,
-      @Argument(symbol = "T_m", unit = "Cel", low = 11, high = 60) double limitC) {
+      @Argument(symbol = "T", unit = "Cel", min = -80, max = 60) double temperatureC,
+      @Argument(symbol = "T_b", unit = "Cel", min = -10, max = 25) double baseC,
+      @Argument(symbol = "T_o", unit = "Cel", min = -9, max = 45) double optimumC,
+      @Argument(symbol = "T_c", unit = "Cel", min = 10, max = 59) double declineC,
+      @Argument(symbol = "T_m", unit = "Cel", min = 11, max = 60) double limitC) {
     double warm = Math.max(0, Math.min(1, (temperatureC - baseC) / (optimumC - baseC)));
     double hot = Math.max(0, Math.min(1, (limitC - temperatureC) / (limitC - declineC)));
     return warm * hot;
@@ -65,12 +65,12 @@ public final class GrowthTerms {
       meaning = "New dry matter of tops and underground organs on a day, nothing lacking.",
       source = "monteith-1977")
   public static double potentialGrowthGM2Day(
-      @Argument(symbol = "RUE", unit = "g/MJ", low = 0, high = 10) double radiationUse,
-      @Argument(symbol = "f_PAR", unit = "1", low = 0, high = 1) double parShare,
-      @Argument(symbol = "R_s", unit = "MJ/(m2.d)", low = 0, high = 60) double solar,
-      @Argument(symbol = "tau", unit = "1", low = 0, high = 1) double coverLight,
-      @Argument(symbol = "f_i s", unit = "1", low = 0, high = 1) double canopy,
-      @Argument(symbol = "f_T", unit = "1", low = 0, high = 1) double temperatureFactor) {
+      @Argument(symbol = "RUE", unit = "g/MJ", min = 0, max = 10) double radiationUse,
+      @Argument(symbol = "f_PAR", unit = "1", min = 0, max = 1) double parShare,
+      @Argument(symbol = "R_s", unit = "MJ/(m2.d)", min = 0, max = 60) double solar,
+      @Argument(symbol = "tau", unit = "1", min = 0, max = 1) double coverLight,
+      @Argument(symbol = "f_i s", unit = "1", min = 0, max = 1) double canopy,
+      @Argument(symbol = "f_T", unit = "1", min = 0, max = 1) double temperatureFactor) {
     return radiationUse * parShare * solar * coverLight * canopy * temperatureFactor;
   }
 
@@ -82,8 +82,8 @@ public final class GrowthTerms {
       meaning = "Share of growth that the supply of one nutrient allows.",
       source = "liebig")
   public static double scarcity(
-      @Argument(symbol = "S", unit = "kg", low = 0, high = 1e9) double supplyKg,
-      @Argument(symbol = "D", unit = "kg", low = 0, high = 1e9) double demandKg) {
+      @Argument(symbol = "S", unit = "kg", min = 0, max = 1e9) double supplyKg,
+      @Argument(symbol = "D", unit = "kg", min = 0, max = 1e9) double demandKg) {
     return supplyKg >= demandKg ? 1 : supplyKg / demandKg;
   }
 
@@ -96,11 +96,11 @@ public final class GrowthTerms {
       source = "sale-orr-1987",
       equation = "short days and cold favour storage; the line is this project's")
   public static double organShare(
-      @Argument(symbol = "a_0", unit = "1", low = 0, high = 1) double early,
-      @Argument(symbol = "a_1", unit = "1", low = 0, high = 1) double late,
-      @Argument(symbol = "n", unit = "d", low = 1, high = 366) double day,
-      @Argument(symbol = "n_0", unit = "d", low = 1, high = 366) double fromDay,
-      @Argument(symbol = "dn", unit = "d", low = 1, high = 366) double spanDays) {
+      @Argument(symbol = "a_0", unit = "1", min = 0, max = 1) double early,
+      @Argument(symbol = "a_1", unit = "1", min = 0, max = 1) double late,
+      @Argument(symbol = "n", unit = "d", min = 1, max = 366) double day,
+      @Argument(symbol = "n_0", unit = "d", min = 1, max = 366) double fromDay,
+      @Argument(symbol = "dn", unit = "d", min = 1, max = 366) double spanDays) {
     return early + (late - early) * Math.max(0, Math.min(1, (day - fromDay) / spanDays));
   }
 
@@ -113,10 +113,10 @@ public final class GrowthTerms {
       source = "hill-1987",
       equation = "yearly turnover; its course with warmth is this project's")
   public static double storageLossRate(
-      @Argument(symbol = "l_y", unit = "/a", low = 0, high = 10) double yearlyLoss,
-      @Argument(symbol = "w", unit = "1", low = 0, high = 10) double warmFactor,
-      @Argument(symbol = "Q", unit = "1", low = 1, high = 5) double q10,
-      @Argument(symbol = "T", unit = "Cel", low = -80, high = 60) double temperatureC) {
+      @Argument(symbol = "l_y", unit = "/a", min = 0, max = 10) double yearlyLoss,
+      @Argument(symbol = "w", unit = "1", min = 0, max = 10) double warmFactor,
+      @Argument(symbol = "Q", unit = "1", min = 1, max = 5) double q10,
+      @Argument(symbol = "T", unit = "Cel", min = -80, max = 60) double temperatureC) {
     double tenKelvins = (Math.max(0, temperatureC) - 20) / 10;
     return yearlyLoss / 365 * warmFactor * FastMath.exp(FastMath.log(q10) * tenKelvins);
   }
@@ -129,9 +129,9 @@ public final class GrowthTerms {
       meaning = "Share of full leaf that the reserves left in the ground can raise in spring.",
       source = "house-choice")
   public static double regrowthVigour(
-      @Argument(symbol = "S", unit = "kg/m2", low = 0, high = 100) double reserve,
-      @Argument(symbol = "S_full", unit = "kg/m2", low = 0.0001, high = 100) double fullReserve,
-      @Argument(symbol = "m", unit = "1", low = 0.01, high = 1) double exponent) {
+      @Argument(symbol = "S", unit = "kg/m2", min = 0, max = 100) double reserve,
+      @Argument(symbol = "S_full", unit = "kg/m2", min = 0.0001, max = 100) double fullReserve,
+      @Argument(symbol = "m", unit = "1", min = 0.01, max = 1) double exponent) {
     return reserve >= fullReserve ? 1 : FastMath.pow(reserve / fullReserve, exponent);
   }
 
@@ -146,11 +146,11 @@ public final class GrowthTerms {
       source = "carex-reserves",
       equation = "straight lines through the seasons of a sedge")
   public static double starchCourse(
-      @Argument(symbol = "n", unit = "d", low = 1, high = 366) double day,
-      @Argument(symbol = "n_1", unit = "d", low = 1, high = 364) double springDay,
-      @Argument(symbol = "n_2", unit = "d", low = 2, high = 365) double lowestDay,
-      @Argument(symbol = "n_3", unit = "d", low = 3, high = 366) double fullDay,
-      @Argument(symbol = "c_min", unit = "1", low = 0, high = 1) double lowest) {
+      @Argument(symbol = "n", unit = "d", min = 1, max = 366) double day,
+      @Argument(symbol = "n_1", unit = "d", min = 1, max = 364) double springDay,
+      @Argument(symbol = "n_2", unit = "d", min = 2, max = 365) double lowestDay,
+      @Argument(symbol = "n_3", unit = "d", min = 3, max = 366) double fullDay,
+      @Argument(symbol = "c_min", unit = "1", min = 0, max = 1) double lowest) {
     double falling = (day - springDay) / (lowestDay - springDay);
     double rising = (fullDay - day) / (fullDay - lowestDay);
     return 1 - (1 - lowest) * Math.max(0, Math.min(falling, rising));
@@ -164,8 +164,8 @@ public final class GrowthTerms {
       meaning = "Mass of a substance in plant matter that holds a share of it.",
       source = "stoichiometry")
   public static double contentGM2(
-      @Argument(symbol = "B", unit = "g/m2", low = 0, high = 1e6) double matterGM2,
-      @Argument(symbol = "x", unit = "1", low = 0, high = 1) double share) {
+      @Argument(symbol = "B", unit = "g/m2", min = 0, max = 1e6) double matterGM2,
+      @Argument(symbol = "x", unit = "1", min = 0, max = 1) double share) {
     return matterGM2 * share;
   }
 }

@@ -20,22 +20,22 @@ public record Alternative(
     @NotNull @Meaning("The comparison in words.") @Size(max = 1000) String text,
     @Quantity(
             unit = "kW.h",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning =
                 "Energy that it gives in a year: heat, electricity, or useful energy of gas; null"
                     + " where it gives none or cannot be done.")
         Double energyKWh,
     @Quantity(
             unit = "kW.h",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Useful energy that the plan gives with what it would take the place of.")
         double insteadOfKWh,
     @Quantity(
             unit = "kW.h",
-            low = 0,
-            high = Quantity.UNBOUNDED,
+            min = 0,
+            max = Quantity.UNBOUNDED,
             meaning =
                 "Energy that it gives for what the cover costs; null where either cost is not"
                     + " given.")

@@ -43,39 +43,39 @@ public record BreakEvenStudy(
       @NotNull @Meaning("UCUM code.") @Size(max = 20) String unit,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "The quantity as it stands; null where there is no lever.")
           Double now,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning =
                   "The quantity nearest to it with which the verdict is yes, or would be if nothing"
                       + " held it back; null if none.")
           Double needed,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Least quantity that was tried; null where there is no lever.")
           Double low,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Greatest quantity that was tried; null where there is no lever.")
           Double high,
       @Quantity(
               unit = "1",
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning =
                   "How near the number that decides came to yes, in its own unit; nought or more"
                       + " reaches it; null where none was worked.")
           Double bestAboveYes,
       @NotNull @Meaning("The outcome in words.") Reason reason,
-      @Quantity(unit = "1", low = 0, high = 1000, meaning = "Verdicts that were worked.")
+      @Quantity(unit = "1", min = 0, max = 1000, meaning = "Verdicts that were worked.")
           int runs) {}
 }

@@ -18,11 +18,11 @@ public record BuildOrderStudy(
     @Meaning("ISO 4217 code; null where the plan names none.") @Size(max = 3) String currency,
     @Quantity(
             unit = "1",
-            low = 0,
-            high = Quantity.UNBOUNDED,
+            min = 0,
+            max = Quantity.UNBOUNDED,
             meaning = "Money at hand; null where the plan sets no limit.")
         Double budget,
-    @Quantity(unit = "1", low = 0, high = Quantity.UNBOUNDED, meaning = "What the phases cost.")
+    @Quantity(unit = "1", min = 0, max = Quantity.UNBOUNDED, meaning = "What the phases cost.")
         double spent,
     @Meaning("Phase 0: readings that could change a verdict.") @Size(max = 20)
         List<Reading> readings,
@@ -48,31 +48,31 @@ public record BuildOrderStudy(
    */
   @Meaning("What is built next.")
   public record Phase(
-      @Quantity(unit = "1", low = 1, high = 10, meaning = "Place in the order, from 1.") int number,
+      @Quantity(unit = "1", min = 1, max = 10, meaning = "Place in the order, from 1.") int number,
       @NotNull @Meaning("What is built.") Step step,
       @Meaning("What must stand before it.") @Size(max = 5) List<Step> needs,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "What it costs; nought where that is not given.")
           double cost,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "What it and all before it cost.")
           double spentSoFar,
       @Quantity(
               unit = "kW.h",
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Useful energy a year that it adds to what stands before it.")
           double marginalUsefulKWh,
       @Quantity(
               unit = "1",
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning =
                   "Expected net present value that it adds to what stands before it; null where cost"
                       + " or price is not given.")
@@ -108,8 +108,8 @@ public record BuildOrderStudy(
       @NotNull @Meaning("UCUM code of its value.") @Size(max = 40) String unit,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Its value at which the verdict changes: an end of its range.")
           double value,
       @NotNull @Meaning("The verdict as it stands.") Worth now,

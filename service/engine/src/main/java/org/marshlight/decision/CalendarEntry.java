@@ -14,11 +14,7 @@ import org.marshlight.contract.Sentences;
 public record CalendarEntry(
     @NotNull @Meaning("Stable name.") @Size(max = 60) String code,
     @Size(max = 12)
-        @Quantity(
-            unit = "1",
-            low = 1,
-            high = 12,
-            meaning = "Months in which it falls, 1 = January.")
+        @Quantity(unit = "1", min = 1, max = 12, meaning = "Months in which it falls, 1 = January.")
         List<Integer> months,
     @NotNull @Meaning("What is to be done or watched.") @Size(max = 500) String text,
     @Meaning("The numbers and names in the text.") Map<String, Object> params) {

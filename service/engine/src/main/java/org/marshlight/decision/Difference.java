@@ -26,84 +26,84 @@ import org.marshlight.economy.AppraisalEstimate;
 public record Difference(
     @Quantity(
             unit = "kW.h",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Useful heat, light and work of burned gas.")
         double usefulEnergyKWh,
     @TwelveMonths
         @Quantity(
             unit = "kW.h",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Useful heat, light and work of burned gas, by month.")
         List<Double> monthlyUsefulEnergyKWh,
     @Quantity(
             unit = "kW.h",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Fuel that is burned less for it, at net heating value.")
         double displacedFuelKWh,
     @Quantity(
             unit = "kW.h",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning =
                 "Electricity that is used less for it: what electric lamps would take for the same"
                     + " light, and what the generators of engines give.")
         double displacedElectricityKWh,
     @Quantity(
             unit = "kW.h",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Energy of fuel alcohol less what its making takes.")
         double alcoholNetKWh,
     @Quantity(
             unit = "kg",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Five-day oxygen demand that leaves with the water.")
         double outflowBod5Kg,
     @Quantity(
             unit = "kg",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Nitrogen that leaves with the water.")
         double outflowNitrogenKg,
     @Quantity(
             unit = "kg",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Phosphorus that leaves with the water.")
         double outflowPhosphorusKg,
     @Quantity(
             unit = "1",
-            low = -12,
-            high = 12,
+            min = -12,
+            max = 12,
             meaning =
                 "Months in which the water breaks a limit of its use; null where either plan has no"
                     + " beds.")
         Integer unfitMonths,
     @Quantity(
             unit = "kg",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Nitrogen that comes back to land.")
         double landNitrogenKg,
     @Quantity(
             unit = "kg",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Phosphorus that comes back to land.")
         double landPhosphorusKg,
     @Quantity(
             unit = "kg",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Potassium that comes back to land.")
         double landPotassiumKg,
     @NotNull @Meaning("Greenhouse gases, with what is spared elsewhere; below nought is a gain.")
         GreenhouseGasEstimate.Weight gases,
-    @Quantity(unit = "h/a", low = 0, high = Quantity.UNBOUNDED, meaning = "Work of the household.")
+    @Quantity(unit = "h/a", min = 0, max = Quantity.UNBOUNDED, meaning = "Work of the household.")
         double workHoursPerYear,
     @Meaning("What the part comes to in money; null where its cost or a price is not given.")
         AppraisalEstimate money,

@@ -21,50 +21,50 @@ import org.marshlight.economy.PlanPart;
     "Energy returned on primary energy spent, a year; sun, recovered heat and people's work do not"
         + " count as spent.")
 public record EnergyReturnEstimate(
-    @Quantity(unit = "kW.h", low = 0, high = Quantity.UNBOUNDED, meaning = "Useful energy of gas.")
+    @Quantity(unit = "kW.h", min = 0, max = Quantity.UNBOUNDED, meaning = "Useful energy of gas.")
         double gasKWh,
     @Quantity(
             unit = "kW.h",
-            low = 0,
-            high = Quantity.UNBOUNDED,
+            min = 0,
+            max = Quantity.UNBOUNDED,
             meaning = "Net heating value of fuel alcohol.")
         double alcoholKWh,
     @Quantity(
             unit = "kW.h",
-            low = 0,
-            high = Quantity.UNBOUNDED,
+            min = 0,
+            max = Quantity.UNBOUNDED,
             meaning =
                 "Primary energy that running takes: fuel and gas at net heating value, electricity"
                     + " with what making it takes.")
         double operationKWh,
     @Quantity(
             unit = "kW.h/a",
-            low = 0,
-            high = Quantity.UNBOUNDED,
+            min = 0,
+            max = Quantity.UNBOUNDED,
             meaning = "Energy of making what is built, spread over its life.")
         double embodiedKWhPerYear,
     @Quantity(
             unit = "1",
-            low = 0,
-            high = Quantity.UNBOUNDED,
+            min = 0,
+            max = Quantity.UNBOUNDED,
             meaning = "Returned over what running takes; null where running takes nothing.")
         Double operationRatio,
     @Quantity(
             unit = "1",
-            low = 0,
-            high = Quantity.UNBOUNDED,
+            min = 0,
+            max = Quantity.UNBOUNDED,
             meaning = "Returned over all that is spent; null where nothing is.")
         Double ratio,
     @Quantity(
             unit = "kW.h",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Returned less all that is spent.")
         double netKWh,
     @Quantity(
             unit = "a",
-            low = 0,
-            high = Quantity.UNBOUNDED,
+            min = 0,
+            max = Quantity.UNBOUNDED,
             meaning =
                 "Years until what is returned beyond running has made up for building; null where"
                     + " it never does.")
@@ -75,7 +75,7 @@ public record EnergyReturnEstimate(
   @Meaning("Energy of making one part.")
   public record Embodied(
       @NotNull @Meaning("The part.") PlanPart part,
-      @Quantity(unit = "kW.h", low = 0, high = Quantity.UNBOUNDED, meaning = "Energy of making it.")
+      @Quantity(unit = "kW.h", min = 0, max = Quantity.UNBOUNDED, meaning = "Energy of making it.")
           double embodiedKWh) {}
 
   static EnergyReturnEstimate of(Effects with, List<MaterialNeeded> materials, double lifeYears) {

@@ -31,27 +31,27 @@ public record GreenhouseGasEstimate(
     @NotNull @Meaning("All lines of the plan.") Weight plan,
     @NotNull @Meaning("The plan less the present system; below nought is a gain for the climate.")
         Weight difference,
-    @Quantity(unit = "1", low = 0, high = 1, meaning = "Share of the gas that leaks in the plan.")
+    @Quantity(unit = "1", min = 0, max = 1, meaning = "Share of the gas that leaks in the plan.")
         double leakFraction,
     @Quantity(
             unit = "1",
-            low = 0,
-            high = 1,
+            min = 0,
+            max = 1,
             meaning =
                 "Share of the gas that may leak until the plan is no better than the present"
                     + " system, over a hundred years; null where no share from 0 to 1 is.")
         Double breakEvenLeak100,
-    @Quantity(unit = "1", low = 0, high = 1, meaning = "The same over twenty years.")
+    @Quantity(unit = "1", min = 0, max = 1, meaning = "The same over twenty years.")
         Double breakEvenLeak20,
     @Quantity(
             unit = "1",
-            low = 0,
-            high = 1,
+            min = 0,
+            max = 1,
             meaning =
                 "Share that may leak of gas that would not have been made without the plan, over a"
                     + " hundred years.")
         double simpleBreakEvenLeak100,
-    @Quantity(unit = "1", low = 0, high = 1, meaning = "The same over twenty years.")
+    @Quantity(unit = "1", min = 0, max = 1, meaning = "The same over twenty years.")
         double simpleBreakEvenLeak20) {
 
   /** On which side of the comparison a line stands. */
@@ -72,20 +72,20 @@ public record GreenhouseGasEstimate(
       @NotNull @Meaning("What it is.") @Size(max = 300) String text,
       @Quantity(
               unit = "kg",
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Fossil carbon dioxide.")
           double carbonDioxideKg,
       @Quantity(
               unit = "kg",
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Methane.")
           double methaneKg,
       @Quantity(
               unit = "kg",
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Nitrous oxide.")
           double nitrousOxideKg,
       @NotNull @Meaning("All together, as carbon dioxide.") Weight weight) {}
@@ -95,14 +95,14 @@ public record GreenhouseGasEstimate(
   public record Weight(
       @Quantity(
               unit = "kg",
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Over a hundred years.")
           double over100YearsKg,
       @Quantity(
               unit = "kg",
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Over twenty years.")
           double over20YearsKg) {
 

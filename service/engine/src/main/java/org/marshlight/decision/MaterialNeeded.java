@@ -17,13 +17,13 @@ public record MaterialNeeded(
     @NotNull @Meaning("Part of the plan.") PlanPart part,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = 0,
-            high = Quantity.UNBOUNDED,
+            min = 0,
+            max = Quantity.UNBOUNDED,
             meaning = "How much, allowance included.")
         double amount,
     @NotNull @Meaning("UCUM code of the amount.") @Size(max = 20) String unit,
-    @Quantity(unit = "1", low = 0, high = 1, meaning = "What is added to the geometry.")
+    @Quantity(unit = "1", min = 0, max = 1, meaning = "What is added to the geometry.")
         double allowanceFraction,
     @NotNull @Meaning("What the amount is taken from.") @Size(max = 300) String basis,
-    @Quantity(unit = "kW.h", low = 0, high = Quantity.UNBOUNDED, meaning = "Energy of making it.")
+    @Quantity(unit = "kW.h", min = 0, max = Quantity.UNBOUNDED, meaning = "Energy of making it.")
         double embodiedKWh) {}

@@ -22,14 +22,14 @@ public record MoneyEstimate(
     @Meaning("ISO 4217 code; null where the plan names none.") @Size(max = 3) String currency,
     @Quantity(
             unit = "1",
-            low = 0,
-            high = Quantity.UNBOUNDED,
+            min = 0,
+            max = Quantity.UNBOUNDED,
             meaning = "What would have to be spent in any case, taken off the investment.")
         double credited,
     @Quantity(
             unit = "1",
-            low = 0,
-            high = Quantity.UNBOUNDED,
+            min = 0,
+            max = Quantity.UNBOUNDED,
             meaning = "Cost of parts that already stand, which does not count.")
         double sunk,
     @Meaning("Parts of the plan whose cost is not given, counted as nought.") @Size(max = 6)
@@ -37,8 +37,8 @@ public record MoneyEstimate(
     @NotNull @Meaning("What the plan comes to.") AppraisalEstimate appraisal,
     @Quantity(
             unit = "1/(kW.h)",
-            low = 0,
-            high = Quantity.UNBOUNDED,
+            min = 0,
+            max = Quantity.UNBOUNDED,
             meaning =
                 "Price of useful heat from the displaced fuel; null where its price is not given.")
         Double usefulEnergyPricePerKWh,
@@ -48,8 +48,8 @@ public record MoneyEstimate(
     @Meaning("The years of its life.") @Size(max = 60) List<Year> years,
     @Quantity(
             unit = "1",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Budget less investment; null where the plan names no budget.")
         Double budgetLeft) {
 
@@ -69,20 +69,20 @@ public record MoneyEstimate(
       @NotNull @Meaning("The convention.") Timing timing,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Present worth of a yearly unit of energy cost.")
           double energyFactor,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Present worth of a yearly unit of other money.")
           double otherFactor,
       @Quantity(
               unit = "1",
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Net present value of the plan.")
           double netPresentValue) {}
 
@@ -94,25 +94,21 @@ public record MoneyEstimate(
    */
   @Meaning("One year.")
   public record Year(
-      @Quantity(unit = "1", low = 1, high = 60, meaning = "Year after building.") int year,
+      @Quantity(unit = "1", min = 1, max = 60, meaning = "Year after building.") int year,
       @Quantity(
               unit = "1",
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Savings less costs of a working plant.")
           double net,
-      @Quantity(unit = "1", low = 0, high = 1, meaning = "Probability that it still works.")
+      @Quantity(unit = "1", min = 0, max = 1, meaning = "Probability that it still works.")
           double workingFraction,
-      @Quantity(
-              unit = "1",
-              low = 0,
-              high = Quantity.UNBOUNDED,
-              meaning = "Worth today of one unit.")
+      @Quantity(unit = "1", min = 0, max = Quantity.UNBOUNDED, meaning = "Worth today of one unit.")
           double discountFactor,
       @Quantity(
               unit = "1",
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning =
                   "Worth today of all to the end of the year, investment taken off, if the plant"
                       + " works.")

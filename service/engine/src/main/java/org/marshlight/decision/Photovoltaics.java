@@ -18,14 +18,14 @@ public final class Photovoltaics {
       source = "pv-loss-defaults",
       equation = "eight losses, one after the other")
   public static double jointLoss(
-      @Argument(symbol = "L_1", unit = "1", low = 0, high = 1) double soiling,
-      @Argument(symbol = "L_2", unit = "1", low = 0, high = 1) double shading,
-      @Argument(symbol = "L_3", unit = "1", low = 0, high = 1) double mismatch,
-      @Argument(symbol = "L_4", unit = "1", low = 0, high = 1) double wiring,
-      @Argument(symbol = "L_5", unit = "1", low = 0, high = 1) double connections,
-      @Argument(symbol = "L_6", unit = "1", low = 0, high = 1) double lightInduced,
-      @Argument(symbol = "L_7", unit = "1", low = 0, high = 1) double nameplate,
-      @Argument(symbol = "L_8", unit = "1", low = 0, high = 1) double availability) {
+      @Argument(symbol = "L_1", unit = "1", min = 0, max = 1) double soiling,
+      @Argument(symbol = "L_2", unit = "1", min = 0, max = 1) double shading,
+      @Argument(symbol = "L_3", unit = "1", min = 0, max = 1) double mismatch,
+      @Argument(symbol = "L_4", unit = "1", min = 0, max = 1) double wiring,
+      @Argument(symbol = "L_5", unit = "1", min = 0, max = 1) double connections,
+      @Argument(symbol = "L_6", unit = "1", min = 0, max = 1) double lightInduced,
+      @Argument(symbol = "L_7", unit = "1", min = 0, max = 1) double nameplate,
+      @Argument(symbol = "L_8", unit = "1", min = 0, max = 1) double availability) {
     return 1
         - (1 - soiling)
             * (1 - shading)
@@ -47,10 +47,10 @@ public final class Photovoltaics {
       source = "common-practice",
       equation = "efficiencies one after the other")
   public static double yieldKWhM2(
-      @Argument(symbol = "G", unit = "kW.h/m2", low = 0, high = 4000) double sunKWhM2,
-      @Argument(symbol = "eta_m", unit = "1", low = 0, high = 1) double moduleEfficiency,
-      @Argument(symbol = "L", unit = "1", low = 0, high = 1) double loss,
-      @Argument(symbol = "eta_i", unit = "1", low = 0, high = 1) double inverterEfficiency) {
+      @Argument(symbol = "G", unit = "kW.h/m2", min = 0, max = 4000) double sunKWhM2,
+      @Argument(symbol = "eta_m", unit = "1", min = 0, max = 1) double moduleEfficiency,
+      @Argument(symbol = "L", unit = "1", min = 0, max = 1) double loss,
+      @Argument(symbol = "eta_i", unit = "1", min = 0, max = 1) double inverterEfficiency) {
     return sunKWhM2 * moduleEfficiency * (1 - loss) * inverterEfficiency;
   }
 }

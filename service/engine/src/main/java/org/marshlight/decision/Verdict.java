@@ -62,20 +62,20 @@ public record Verdict(
   public record Measure(
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "The number.")
           double value,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Yes from here on.")
           double yesFrom,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Marginal from here on.")
           double marginalFrom,
       @NotNull @Meaning("UCUM code; money is in the plan's currency.") @Size(max = 40)

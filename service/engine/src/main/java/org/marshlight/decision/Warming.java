@@ -26,11 +26,11 @@ public final class Warming {
       source = "ipcc-ar6",
       equation = "definition of the global warming potential")
   public static double equivalentKg(
-      @Argument(symbol = "m_CO2", unit = "kg", low = -1e9, high = 1e9) double carbonDioxideKg,
-      @Argument(symbol = "m_CH4", unit = "kg", low = -1e9, high = 1e9) double methaneKg,
-      @Argument(symbol = "m_N2O", unit = "kg", low = -1e9, high = 1e9) double nitrousOxideKg,
-      @Argument(symbol = "GWP_CH4", unit = "1", low = 0, high = 200) double methanePotential,
-      @Argument(symbol = "GWP_N2O", unit = "1", low = 0, high = 500) double nitrousOxidePotential) {
+      @Argument(symbol = "m_CO2", unit = "kg", min = -1e9, max = 1e9) double carbonDioxideKg,
+      @Argument(symbol = "m_CH4", unit = "kg", min = -1e9, max = 1e9) double methaneKg,
+      @Argument(symbol = "m_N2O", unit = "kg", min = -1e9, max = 1e9) double nitrousOxideKg,
+      @Argument(symbol = "GWP_CH4", unit = "1", min = 0, max = 200) double methanePotential,
+      @Argument(symbol = "GWP_N2O", unit = "1", min = 0, max = 500) double nitrousOxidePotential) {
     return carbonDioxideKg + methanePotential * methaneKg + nitrousOxidePotential * nitrousOxideKg;
   }
 
@@ -46,7 +46,7 @@ public final class Warming {
       source = "ipcc-ar6",
       equation = "all of the methane taken as oxidised")
   public static double fossilMethanePotential(
-      @Argument(symbol = "GWP", unit = "1", low = 0, high = 200) double methanePotential) {
+      @Argument(symbol = "GWP", unit = "1", min = 0, max = 200) double methanePotential) {
     return methanePotential + Stoichiometry.CARBON_DIOXIDE / Stoichiometry.METHANE;
   }
 
@@ -63,8 +63,8 @@ public final class Warming {
       source = "common-practice",
       equation = "from GWP l = k (1 - l)")
   public static double breakEvenLeak(
-      @Argument(symbol = "k", unit = "kg/kg", low = 0, high = 100) double sparedPerMethane,
-      @Argument(symbol = "GWP", unit = "1", low = 0.1, high = 200) double methanePotential) {
+      @Argument(symbol = "k", unit = "kg/kg", min = 0, max = 100) double sparedPerMethane,
+      @Argument(symbol = "GWP", unit = "1", min = 0.1, max = 200) double methanePotential) {
     return sparedPerMethane / (sparedPerMethane + methanePotential);
   }
 
@@ -80,10 +80,10 @@ public final class Warming {
       source = "common-practice",
       equation = "equal useful heat")
   public static double sparedPerMethane(
-      @Argument(symbol = "H", unit = "MJ/kg", low = 1, high = 60) double netHeatingValueMJKg,
-      @Argument(symbol = "eta_b", unit = "1", low = 0.01, high = 1) double burnerEfficiency,
-      @Argument(symbol = "eta_f", unit = "1", low = 0.01, high = 1) double stoveEfficiency,
-      @Argument(symbol = "f", unit = "kg/GJ", low = 0, high = 500) double factorKgGJ) {
+      @Argument(symbol = "H", unit = "MJ/kg", min = 1, max = 60) double netHeatingValueMJKg,
+      @Argument(symbol = "eta_b", unit = "1", min = 0.01, max = 1) double burnerEfficiency,
+      @Argument(symbol = "eta_f", unit = "1", min = 0.01, max = 1) double stoveEfficiency,
+      @Argument(symbol = "f", unit = "kg/GJ", min = 0, max = 500) double factorKgGJ) {
     return netHeatingValueMJKg * burnerEfficiency / stoveEfficiency * factorKgGJ / 1000;
   }
 
@@ -97,8 +97,8 @@ public final class Warming {
       source = "ipcc-2006",
       equation = "volume 4, chapter 11")
   public static double nitrousOxideKg(
-      @Argument(symbol = "N", unit = "kg", low = 0, high = 1e9) double nitrogenKg,
-      @Argument(symbol = "EF", unit = "kg/kg", low = 0, high = 1) double share) {
+      @Argument(symbol = "N", unit = "kg", min = 0, max = 1e9) double nitrogenKg,
+      @Argument(symbol = "EF", unit = "kg/kg", min = 0, max = 1) double share) {
     return nitrogenKg * share * NITROUS_OXIDE_PER_NITROGEN;
   }
 
@@ -114,8 +114,8 @@ public final class Warming {
       source = "ipcc-2006",
       equation = "volume 4, chapter 10: methane conversion factor")
   public static double methaneOfStoreKg(
-      @Argument(symbol = "COD_d", unit = "kg", low = 0, high = 1e9) double degradableCodKg,
-      @Argument(symbol = "MCF", unit = "1", low = 0, high = 1) double conversionFactor) {
+      @Argument(symbol = "COD_d", unit = "kg", min = 0, max = 1e9) double degradableCodKg,
+      @Argument(symbol = "MCF", unit = "1", min = 0, max = 1) double conversionFactor) {
     return conversionFactor * degradableCodKg / Stoichiometry.METHANE_COD;
   }
 
@@ -129,7 +129,7 @@ public final class Warming {
       source = "eia-2023",
       equation = "question 74")
   public static double factorOfPounds(
-      @Argument(symbol = "f_lb", unit = "[lb_av]/(kW.h)", low = 0, high = 10) double poundsPerKWh) {
+      @Argument(symbol = "f_lb", unit = "[lb_av]/(kW.h)", min = 0, max = 10) double poundsPerKWh) {
     return poundsPerKWh * KG_PER_POUND;
   }
 
@@ -145,8 +145,8 @@ public final class Warming {
       source = "cfr-98",
       equation = "table C-1")
   public static double netEmissionFactorKgGJ(
-      @Argument(symbol = "f_g", unit = "mg/[Btu_IT]", low = 0, high = 500) double grossMgPerBtu,
-      @Argument(symbol = "r", unit = "1", low = 1, high = 1.3) double grossOverNet) {
+      @Argument(symbol = "f_g", unit = "mg/[Btu_IT]", min = 0, max = 500) double grossMgPerBtu,
+      @Argument(symbol = "r", unit = "1", min = 1, max = 1.3) double grossOverNet) {
     return grossMgPerBtu / GJ_PER_MILLION_BTU * grossOverNet;
   }
 
@@ -160,7 +160,7 @@ public final class Warming {
       source = "ipcc-2006",
       equation = "3.6 MJ/kWh")
   public static double factorKgKWh(
-      @Argument(symbol = "f_GJ", unit = "kg/GJ", low = 0, high = 500) double factorKgGJ) {
+      @Argument(symbol = "f_GJ", unit = "kg/GJ", min = 0, max = 500) double factorKgGJ) {
     return factorKgGJ / KWH_PER_GJ;
   }
 }

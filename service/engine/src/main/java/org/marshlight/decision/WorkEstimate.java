@@ -19,27 +19,27 @@ import org.marshlight.decision.Verdict.Component;
 @Meaning("Work that the plan asks of the household.")
 public record WorkEstimate(
     @Meaning("Each task.") @Size(max = 20) List<Task> tasks,
-    @Quantity(unit = "h/a", low = 0, high = Quantity.UNBOUNDED, meaning = "Hours of all tasks.")
+    @Quantity(unit = "h/a", min = 0, max = Quantity.UNBOUNDED, meaning = "Hours of all tasks.")
         double hoursPerYear,
     @TwelveMonths
         @Quantity(
             unit = "h",
-            low = 0,
-            high = Quantity.UNBOUNDED,
+            min = 0,
+            max = Quantity.UNBOUNDED,
             meaning = "Hours of all tasks by month.")
         List<Double> monthlyHours,
     @Quantity(
             unit = "kW.h/h",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning =
                 "Useful energy of gas and net energy of alcohol for each hour of all work; null"
                     + " without work.")
         Double usefulKWhPerHour,
     @Quantity(
             unit = "1",
-            low = 0,
-            high = Quantity.UNBOUNDED,
+            min = 0,
+            max = Quantity.UNBOUNDED,
             meaning =
                 "What the hours are worth a year, in the currency; null where the plan sets no worth"
                     + " on them.")
@@ -51,10 +51,10 @@ public record WorkEstimate(
       @NotNull @Meaning("Stable name.") @Size(max = 60) String code,
       @NotNull @Meaning("What it is.") @Size(max = 200) String text,
       @Meaning("Part of the plan that asks for it; null for the tank itself.") Component component,
-      @Quantity(unit = "h/a", low = 0, high = Quantity.UNBOUNDED, meaning = "Hours in a year.")
+      @Quantity(unit = "h/a", min = 0, max = Quantity.UNBOUNDED, meaning = "Hours in a year.")
           double hoursPerYear,
       @TwelveMonths
-          @Quantity(unit = "h", low = 0, high = Quantity.UNBOUNDED, meaning = "Hours by month.")
+          @Quantity(unit = "h", min = 0, max = Quantity.UNBOUNDED, meaning = "Hours by month.")
           List<Double> monthlyHours) {}
 
   /** Hours a year that a part asks for. */

@@ -16,49 +16,49 @@ public record CoverDesign(
     @Meaning("Nothing, earth or glass.") @Usual("glazed") CoverKind kind,
     @Quantity(
             unit = "m2",
-            low = 0.1,
-            high = 500,
+            min = 0.1,
+            max = 500,
             meaning = "Area of the glass; the lid's area if not given.")
         Double apertureM2,
     @Quantity(
             unit = "deg",
-            low = 0,
-            high = 90,
+            min = 0,
+            max = 90,
             meaning = "Slope of the glass from the horizontal.",
             usual = "digester.default.glass-tilt")
         Double tiltDeg,
     @Quantity(
             unit = "deg",
-            low = 0,
-            high = 360,
+            min = 0,
+            max = 360,
             meaning =
                 "Way the glass faces, clockwise from true north; towards the equator if not given.")
         Double azimuthDeg,
     @Quantity(
             unit = "1",
-            low = 1,
-            high = 2,
+            min = 1,
+            max = 2,
             meaning = "Panes of glass.",
             usual = "digester.default.glass-layers")
         Integer layers,
     @Quantity(
             unit = "1",
-            low = 0.1,
-            high = 0.99,
+            min = 0.1,
+            max = 0.99,
             meaning = "Share of transmitted sun that the lid takes up.",
             usual = "digester.default.absorptance")
         Double absorptance,
     @Quantity(
             unit = "m2.K/W",
-            low = 0.05,
-            high = 20,
+            min = 0.05,
+            max = 20,
             meaning = "Thermal resistance of the back and sides under the glass.",
             usual = "digester.default.enclosure-resistance")
         Double enclosureResistanceM2KW,
     @Quantity(
             unit = "m2.K/W",
-            low = 0,
-            high = 10,
+            min = 0,
+            max = 10,
             meaning = "Resistance laid over the glass from sunset to sunrise; none if not given.",
             usual = "digester.default.night-resistance")
         Double nightResistanceM2KW) {

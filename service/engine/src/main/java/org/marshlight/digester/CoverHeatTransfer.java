@@ -32,9 +32,9 @@ public final class CoverHeatTransfer {
       source = "duffie-beckman",
       equation = "3.11.1")
   public static double rayleighNumber(
-      @Argument(symbol = "T_1", unit = "K", low = 150, high = 500) double hotK,
-      @Argument(symbol = "T_2", unit = "K", low = 150, high = 500) double coldK,
-      @Argument(symbol = "L", unit = "m", low = 0.001, high = 5) double gapM) {
+      @Argument(symbol = "T_1", unit = "K", min = 150, max = 500) double hotK,
+      @Argument(symbol = "T_2", unit = "K", min = 150, max = 500) double coldK,
+      @Argument(symbol = "L", unit = "m", min = 0.001, max = 5) double gapM) {
     double mean = (hotK + coldK) / 2;
     double ratio = mean / ICE_POINT_K;
     double viscosity = 1.33e-5 * FastMath.pow(ratio, 1.75);
@@ -53,8 +53,8 @@ public final class CoverHeatTransfer {
       meaning = "Nusselt number of an air gap heated from below.",
       source = "hollands-1976")
   public static double hollandsNusselt(
-      @Argument(symbol = "Ra", unit = "1", low = 0, high = 1e10) double rayleigh,
-      @Argument(symbol = "b", unit = "rad", low = 0, high = 1.31) double tiltRad) {
+      @Argument(symbol = "Ra", unit = "1", min = 0, max = 1e10) double rayleigh,
+      @Argument(symbol = "b", unit = "rad", min = 0, max = 1.31) double tiltRad) {
     return hollands(rayleigh * FastMath.cos(tiltRad), hollandsTiltTerm(tiltRad));
   }
 
@@ -85,7 +85,7 @@ public final class CoverHeatTransfer {
       source = "duffie-beckman",
       equation = "appendix E, fitted")
   public static double airConductivityWMK(
-      @Argument(symbol = "T", unit = "K", low = 200, high = 500) double temperatureK) {
+      @Argument(symbol = "T", unit = "K", min = 200, max = 500) double temperatureK) {
     return 0.0242 * FastMath.pow(temperatureK / ICE_POINT_K, 0.9);
   }
 
@@ -99,10 +99,10 @@ public final class CoverHeatTransfer {
       source = "duffie-beckman",
       equation = "3.10.1")
   public static double radiationCoefficient(
-      @Argument(symbol = "T_1", unit = "K", low = 100, high = 600) double firstK,
-      @Argument(symbol = "T_2", unit = "K", low = 100, high = 600) double secondK,
-      @Argument(symbol = "eps_1", unit = "1", low = 0.01, high = 1) double firstEmittance,
-      @Argument(symbol = "eps_2", unit = "1", low = 0.01, high = 1) double secondEmittance) {
+      @Argument(symbol = "T_1", unit = "K", min = 100, max = 600) double firstK,
+      @Argument(symbol = "T_2", unit = "K", min = 100, max = 600) double secondK,
+      @Argument(symbol = "eps_1", unit = "1", min = 0.01, max = 1) double firstEmittance,
+      @Argument(symbol = "eps_2", unit = "1", min = 0.01, max = 1) double secondEmittance) {
     return longWave(firstK, secondK, emittanceFactor(firstEmittance, secondEmittance));
   }
 
@@ -125,7 +125,7 @@ public final class CoverHeatTransfer {
       meaning = "Heat that a flat surface gives to the wind for each kelvin.",
       source = "watmuff-1977")
   public static double windCoefficient(
-      @Argument(symbol = "V", unit = "m/s", low = 0, high = 30) double windMS) {
+      @Argument(symbol = "V", unit = "m/s", min = 0, max = 30) double windMS) {
     return 2.8 + 3.0 * windMS;
   }
 
@@ -138,10 +138,10 @@ public final class CoverHeatTransfer {
       meaning = "Convection from warm water to a cooler cover over it.",
       source = "dunkle-1961")
   public static double dunkleConvection(
-      @Argument(symbol = "T_w", unit = "K", low = 250, high = 373) double waterK,
-      @Argument(symbol = "T_g", unit = "K", low = 200, high = 373) double coverK,
-      @Argument(symbol = "p_w", unit = "Pa", low = 0, high = 101000) double waterPa,
-      @Argument(symbol = "p_g", unit = "Pa", low = 0, high = 101000) double coverPa) {
+      @Argument(symbol = "T_w", unit = "K", min = 250, max = 373) double waterK,
+      @Argument(symbol = "T_g", unit = "K", min = 200, max = 373) double coverK,
+      @Argument(symbol = "p_w", unit = "Pa", min = 0, max = 101000) double waterPa,
+      @Argument(symbol = "p_g", unit = "Pa", min = 0, max = 101000) double coverPa) {
     double drive = waterK - coverK + (waterPa - coverPa) * waterK / (268_900 - waterPa);
     return drive > CubeRoot.LEAST ? 0.884 * CubeRoot.of(drive) : 0;
   }
@@ -155,9 +155,9 @@ public final class CoverHeatTransfer {
       meaning = "Heat that evaporation and condensation carry from water to a cooler cover.",
       source = "dunkle-1961")
   public static double dunkleEvaporationWM2(
-      @Argument(symbol = "h_c", unit = "W/(m2.K)", low = 0, high = 50) double convection,
-      @Argument(symbol = "p_w", unit = "Pa", low = 0, high = 101000) double waterPa,
-      @Argument(symbol = "p_g", unit = "Pa", low = 0, high = 101000) double coverPa) {
+      @Argument(symbol = "h_c", unit = "W/(m2.K)", min = 0, max = 50) double convection,
+      @Argument(symbol = "p_w", unit = "Pa", min = 0, max = 101000) double waterPa,
+      @Argument(symbol = "p_g", unit = "Pa", min = 0, max = 101000) double coverPa) {
     return 0.016273 * convection * (waterPa - coverPa);
   }
 }

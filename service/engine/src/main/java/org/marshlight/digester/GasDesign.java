@@ -17,8 +17,8 @@ import org.marshlight.contract.Usual;
 public record GasDesign(
     @Quantity(
             unit = "m3",
-            low = 0,
-            high = 500,
+            min = 0,
+            max = 500,
             meaning = "Volume of the store at its own temperature and pressure.",
             usual = "digester.default.gas-store")
         Double storeM3,
@@ -28,13 +28,13 @@ public record GasDesign(
     @Size(max = 12)
         @Quantity(
             unit = "1",
-            low = 1,
-            high = 12,
+            min = 1,
+            max = 12,
             meaning = "Months in which no gas is taken, 1 = January.")
         List<Integer> monthsOff,
     @Quantity(
             unit = "kPa",
-            low = 0,
-            high = 20,
+            min = 0,
+            max = 20,
             meaning = "Pressure of the store above the air's; not given, it is not shown safe.")
         Double pressureKPa) {}

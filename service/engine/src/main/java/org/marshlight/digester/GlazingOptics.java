@@ -19,8 +19,8 @@ public final class GlazingOptics {
       source = "duffie-beckman",
       equation = "5.1.4")
   public static double refractionAngle(
-      @Argument(symbol = "theta_1", unit = "rad", low = 0, high = 1.5708) double incidenceRad,
-      @Argument(symbol = "n", unit = "1", low = 1.0001, high = 3) double refractiveIndex) {
+      @Argument(symbol = "theta_1", unit = "rad", min = 0, max = 1.5708) double incidenceRad,
+      @Argument(symbol = "n", unit = "1", min = 1.0001, max = 3) double refractiveIndex) {
     return FastMath.asin(FastMath.sin(incidenceRad) / refractiveIndex);
   }
 
@@ -37,9 +37,9 @@ public final class GlazingOptics {
       source = "duffie-beckman",
       equation = "5.1.8")
   public static double reflectionTransmittance(
-      @Argument(symbol = "theta_1", unit = "rad", low = 0, high = 1.5707) double incidenceRad,
-      @Argument(symbol = "n", unit = "1", low = 1.0001, high = 3) double refractiveIndex,
-      @Argument(symbol = "N", unit = "1", low = 1, high = 4) double panes) {
+      @Argument(symbol = "theta_1", unit = "rad", min = 0, max = 1.5707) double incidenceRad,
+      @Argument(symbol = "n", unit = "1", min = 1.0001, max = 3) double refractiveIndex,
+      @Argument(symbol = "N", unit = "1", min = 1, max = 4) double panes) {
     double cosOutside = FastMath.cos(incidenceRad);
     return reflectionTransmittance(
         cosOutside, cosInside(cosOutside, refractiveIndex), refractiveIndex, panes);
@@ -77,10 +77,10 @@ public final class GlazingOptics {
       source = "duffie-beckman",
       equation = "5.2.2")
   public static double absorptionTransmittance(
-      @Argument(symbol = "K", unit = "/m", low = 0, high = 200) double extinctionPerM,
-      @Argument(symbol = "L", unit = "m", low = 0, high = 0.05) double thicknessM,
-      @Argument(symbol = "N", unit = "1", low = 1, high = 4) double panes,
-      @Argument(symbol = "theta_2", unit = "rad", low = 0, high = 1.5) double refractionRad) {
+      @Argument(symbol = "K", unit = "/m", min = 0, max = 200) double extinctionPerM,
+      @Argument(symbol = "L", unit = "m", min = 0, max = 0.05) double thicknessM,
+      @Argument(symbol = "N", unit = "1", min = 1, max = 4) double panes,
+      @Argument(symbol = "theta_2", unit = "rad", min = 0, max = 1.5) double refractionRad) {
     return absorptionTransmittance(
         extinctionPerM * thicknessM * panes, FastMath.cos(refractionRad));
   }
@@ -100,7 +100,7 @@ public final class GlazingOptics {
       source = "duffie-beckman",
       equation = "5.4.2")
   public static double skyDiffuseAngleDeg(
-      @Argument(symbol = "beta", unit = "deg", low = 0, high = 90) double tiltDeg) {
+      @Argument(symbol = "beta", unit = "deg", min = 0, max = 90) double tiltDeg) {
     return 59.68 - 0.1388 * tiltDeg + 0.001497 * tiltDeg * tiltDeg;
   }
 
@@ -114,7 +114,7 @@ public final class GlazingOptics {
       source = "duffie-beckman",
       equation = "5.4.1")
   public static double groundDiffuseAngleDeg(
-      @Argument(symbol = "beta", unit = "deg", low = 0, high = 90) double tiltDeg) {
+      @Argument(symbol = "beta", unit = "deg", min = 0, max = 90) double tiltDeg) {
     return 90 - 0.5788 * tiltDeg + 0.002693 * tiltDeg * tiltDeg;
   }
 
@@ -128,9 +128,9 @@ public final class GlazingOptics {
       source = "duffie-beckman",
       equation = "5.5.2")
   public static double transmittanceAbsorptance(
-      @Argument(symbol = "tau_r", unit = "1", low = 0, high = 1) double reflectionTransmittance,
-      @Argument(symbol = "tau_a", unit = "1", low = 0, high = 1) double absorptionTransmittance,
-      @Argument(symbol = "alpha", unit = "1", low = 0, high = 0.99) double absorptance) {
+      @Argument(symbol = "tau_r", unit = "1", min = 0, max = 1) double reflectionTransmittance,
+      @Argument(symbol = "tau_a", unit = "1", min = 0, max = 1) double absorptionTransmittance,
+      @Argument(symbol = "alpha", unit = "1", min = 0, max = 0.99) double absorptance) {
     return 1.01 * reflectionTransmittance * absorptionTransmittance * absorptance;
   }
 }

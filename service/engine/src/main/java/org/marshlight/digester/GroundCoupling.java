@@ -22,8 +22,8 @@ public final class GroundCoupling {
       source = "iso-13370",
       equation = "2")
   public static double characteristicDimensionM(
-      @Argument(symbol = "A", unit = "m2", low = 0.01, high = 10000) double floorAreaM2,
-      @Argument(symbol = "P", unit = "m", low = 0.1, high = 1000) double perimeterM) {
+      @Argument(symbol = "A", unit = "m2", min = 0.01, max = 10000) double floorAreaM2,
+      @Argument(symbol = "P", unit = "m", min = 0.1, max = 1000) double perimeterM) {
     return floorAreaM2 / (0.5 * perimeterM);
   }
 
@@ -37,9 +37,9 @@ public final class GroundCoupling {
       source = "iso-13370",
       equation = "3")
   public static double equivalentThicknessM(
-      @Argument(symbol = "w", unit = "m", low = 0, high = 2) double wallThicknessM,
-      @Argument(symbol = "lambda", unit = "W/(m.K)", low = 0.01, high = 10) double conductivity,
-      @Argument(symbol = "R", unit = "m2.K/W", low = 0.001, high = 20) double resistance) {
+      @Argument(symbol = "w", unit = "m", min = 0, max = 2) double wallThicknessM,
+      @Argument(symbol = "lambda", unit = "W/(m.K)", min = 0.01, max = 10) double conductivity,
+      @Argument(symbol = "R", unit = "m2.K/W", min = 0.001, max = 20) double resistance) {
     return wallThicknessM + conductivity * resistance;
   }
 
@@ -55,10 +55,10 @@ public final class GroundCoupling {
       source = "iso-13370",
       equation = "10 and 11")
   public static double floorTransmittance(
-      @Argument(symbol = "lambda", unit = "W/(m.K)", low = 0.01, high = 10) double conductivity,
-      @Argument(symbol = "B'", unit = "m", low = 0.05, high = 500) double dimensionM,
-      @Argument(symbol = "d_t", unit = "m", low = 0.001, high = 100) double floorThicknessM,
-      @Argument(symbol = "z", unit = "m", low = 0, high = 20) double depthM) {
+      @Argument(symbol = "lambda", unit = "W/(m.K)", min = 0.01, max = 10) double conductivity,
+      @Argument(symbol = "B'", unit = "m", min = 0.05, max = 500) double dimensionM,
+      @Argument(symbol = "d_t", unit = "m", min = 0.001, max = 100) double floorThicknessM,
+      @Argument(symbol = "z", unit = "m", min = 0, max = 20) double depthM) {
     double thickness = floorThicknessM + depthM / 2;
     return thickness < dimensionM
         ? 2
@@ -78,10 +78,10 @@ public final class GroundCoupling {
       source = "iso-13370",
       equation = "12")
   public static double wallTransmittance(
-      @Argument(symbol = "lambda", unit = "W/(m.K)", low = 0.01, high = 10) double conductivity,
-      @Argument(symbol = "z", unit = "m", low = 0.01, high = 20) double depthM,
-      @Argument(symbol = "d_t", unit = "m", low = 0.001, high = 100) double floorThicknessM,
-      @Argument(symbol = "d_w", unit = "m", low = 0.001, high = 100) double wallThicknessM) {
+      @Argument(symbol = "lambda", unit = "W/(m.K)", min = 0.01, max = 10) double conductivity,
+      @Argument(symbol = "z", unit = "m", min = 0.01, max = 20) double depthM,
+      @Argument(symbol = "d_t", unit = "m", min = 0.001, max = 100) double floorThicknessM,
+      @Argument(symbol = "d_w", unit = "m", min = 0.001, max = 100) double wallThicknessM) {
     double thinner = Math.min(floorThicknessM, wallThicknessM);
     return 2
         * conductivity
@@ -100,8 +100,8 @@ public final class GroundCoupling {
       source = "iso-13370",
       equation = "annex, periodic penetration depth")
   public static double penetrationDepthM(
-      @Argument(symbol = "lambda", unit = "W/(m.K)", low = 0.01, high = 10) double conductivity,
-      @Argument(symbol = "rho c", unit = "J/(m3.K)", low = 1e5, high = 1e7) double heatCapacity) {
+      @Argument(symbol = "lambda", unit = "W/(m.K)", min = 0.01, max = 10) double conductivity,
+      @Argument(symbol = "rho c", unit = "J/(m3.K)", min = 1e5, max = 1e7) double heatCapacity) {
     return Math.sqrt(3.15e7 * conductivity / (FastMath.PI * heatCapacity));
   }
 

@@ -30,8 +30,8 @@ public final class MethaneKinetics {
       source = "veeken-hamelers-1999",
       equation = "Arrhenius")
   public static double arrheniusFactor(
-      @Argument(symbol = "t", unit = "Cel", low = -20, high = 80) double temperatureC,
-      @Argument(symbol = "E_a", unit = "kJ/mol", low = 5, high = 150) double activationKJMol) {
+      @Argument(symbol = "t", unit = "Cel", min = -20, max = 80) double temperatureC,
+      @Argument(symbol = "E_a", unit = "kJ/mol", min = 5, max = 150) double activationKJMol) {
     double kelvin = Math.min(REFERENCE_K, temperatureC + KELVIN);
     return FastMath.exp(-activationKJMol * 1000 / GAS_CONSTANT * (1 / kelvin - 1 / REFERENCE_K));
   }
@@ -46,9 +46,9 @@ public final class MethaneKinetics {
       source = "bowen-2014",
       equation = "shape assumed")
   public static double coldCapacity(
-      @Argument(symbol = "t", unit = "Cel", low = -20, high = 80) double temperatureC,
-      @Argument(symbol = "t_0", unit = "Cel", low = -5, high = 9) double zeroAtC,
-      @Argument(symbol = "m_10", unit = "1", low = 0, high = 1) double atTenC) {
+      @Argument(symbol = "t", unit = "Cel", min = -20, max = 80) double temperatureC,
+      @Argument(symbol = "t_0", unit = "Cel", min = -5, max = 9) double zeroAtC,
+      @Argument(symbol = "m_10", unit = "1", min = 0, max = 1) double atTenC) {
     if (temperatureC <= zeroAtC) {
       return 0;
     }
@@ -68,10 +68,10 @@ public final class MethaneKinetics {
       source = "bowen-2014",
       equation = "shape assumed")
   public static double unadaptedCapacity(
-      @Argument(symbol = "t", unit = "Cel", low = -20, high = 80) double temperatureC,
-      @Argument(symbol = "t_0", unit = "Cel", low = -5, high = 9) double zeroAtC,
-      @Argument(symbol = "m_10", unit = "1", low = 0, high = 1) double atTenC,
-      @Argument(symbol = "m_15", unit = "1", low = 0, high = 1) double atFifteenC) {
+      @Argument(symbol = "t", unit = "Cel", min = -20, max = 80) double temperatureC,
+      @Argument(symbol = "t_0", unit = "Cel", min = -5, max = 9) double zeroAtC,
+      @Argument(symbol = "m_10", unit = "1", min = 0, max = 1) double atTenC,
+      @Argument(symbol = "m_15", unit = "1", min = 0, max = 1) double atFifteenC) {
     if (temperatureC <= zeroAtC) {
       return 0;
     }
@@ -93,9 +93,9 @@ public final class MethaneKinetics {
       meaning = "Methane-forming capacity left when mesophilic sludge is overheated.",
       source = "common-practice")
   public static double overheatedCapacity(
-      @Argument(symbol = "t", unit = "Cel", low = -20, high = 100) double temperatureC,
-      @Argument(symbol = "t_1", unit = "Cel", low = 35, high = 50) double harmlessC,
-      @Argument(symbol = "t_2", unit = "Cel", low = 45, high = 75) double deadlyC) {
+      @Argument(symbol = "t", unit = "Cel", min = -20, max = 100) double temperatureC,
+      @Argument(symbol = "t_1", unit = "Cel", min = 35, max = 50) double harmlessC,
+      @Argument(symbol = "t_2", unit = "Cel", min = 45, max = 75) double deadlyC) {
     return Math.max(0, Math.min(1, (deadlyC - temperatureC) / (deadlyC - harmlessC)));
   }
 
@@ -108,9 +108,9 @@ public final class MethaneKinetics {
       meaning = "Share taken apart at first order in n equal stirred tanks in series.",
       source = "textbook-reactors")
   public static double tanksInSeriesConversion(
-      @Argument(symbol = "k", unit = "/d", low = 0, high = 100) double rate,
-      @Argument(symbol = "theta", unit = "d", low = 0, high = 10000) double retention,
-      @Argument(symbol = "n", unit = "1", low = 1, high = 100) double tanks) {
+      @Argument(symbol = "k", unit = "/d", min = 0, max = 100) double rate,
+      @Argument(symbol = "theta", unit = "d", min = 0, max = 10000) double retention,
+      @Argument(symbol = "n", unit = "1", min = 1, max = 100) double tanks) {
     return 1 - FastMath.pow(1 + rate * retention / tanks, -tanks);
   }
 
@@ -123,8 +123,8 @@ public final class MethaneKinetics {
       meaning = "Share taken apart at first order in plug flow or in a batch.",
       source = "textbook-reactors")
   public static double plugFlowConversion(
-      @Argument(symbol = "k", unit = "/d", low = 0, high = 100) double rate,
-      @Argument(symbol = "theta", unit = "d", low = 0, high = 10000) double retention) {
+      @Argument(symbol = "k", unit = "/d", min = 0, max = 100) double rate,
+      @Argument(symbol = "theta", unit = "d", min = 0, max = 10000) double retention) {
     return 1 - FastMath.exp(-rate * retention);
   }
 
@@ -138,8 +138,8 @@ public final class MethaneKinetics {
       meaning = "Methane dissolved in water at equilibrium with its partial pressure.",
       source = "sander-2015")
   public static double dissolvedMethaneMgL(
-      @Argument(symbol = "t", unit = "Cel", low = -5, high = 80) double temperatureC,
-      @Argument(symbol = "p", unit = "Pa", low = 0, high = 200000) double partialPressurePa) {
+      @Argument(symbol = "t", unit = "Cel", min = -5, max = 80) double temperatureC,
+      @Argument(symbol = "p", unit = "Pa", min = 0, max = 200000) double partialPressurePa) {
     double kelvin = temperatureC + KELVIN;
     double henry = 1.4e-5 * FastMath.exp(1600 * (1 / kelvin - 1 / HENRY_REFERENCE_K));
     return 16.043 * henry * partialPressurePa;
@@ -154,8 +154,8 @@ public final class MethaneKinetics {
       meaning = "Dissolved methane in the outflow of a tank, beyond its equilibrium with the gas.",
       source = "souza-2011")
   public static double methaneInOutflowMgL(
-      @Argument(symbol = "c", unit = "mg/L", low = 0, high = 100) double equilibriumMgL,
-      @Argument(symbol = "S_o", unit = "1", low = 0.5, high = 6) double oversaturation) {
+      @Argument(symbol = "c", unit = "mg/L", min = 0, max = 100) double equilibriumMgL,
+      @Argument(symbol = "S_o", unit = "1", min = 0.5, max = 6) double oversaturation) {
     return oversaturation * equilibriumMgL;
   }
 
@@ -168,8 +168,8 @@ public final class MethaneKinetics {
       meaning = "Share of free ammonia in ammonia and ammonium, in dilute water.",
       source = "emerson-1975")
   public static double freeAmmoniaFraction(
-      @Argument(symbol = "t", unit = "Cel", low = -5, high = 80) double temperatureC,
-      @Argument(symbol = "pH", unit = "[pH]", low = 3, high = 12) double acidity) {
+      @Argument(symbol = "t", unit = "Cel", min = -5, max = 80) double temperatureC,
+      @Argument(symbol = "pH", unit = "[pH]", min = 3, max = 12) double acidity) {
     double pKa = 0.09018 + 2729.92 / (temperatureC + KELVIN);
     return 1 / (1 + FastMath.pow(10, pKa - acidity));
   }
@@ -184,7 +184,7 @@ public final class MethaneKinetics {
       source = "iso-6976",
       equation = "net, 25 Cel")
   public static double methaneEnergyKWh(
-      @Argument(symbol = "V", unit = "m3", low = 0, high = 1e9) double methaneNm3) {
+      @Argument(symbol = "V", unit = "m3", min = 0, max = 1e9) double methaneNm3) {
     return methaneNm3 * 802.60 / 22.413_969_54 / 3.6;
   }
 
@@ -199,9 +199,9 @@ public final class MethaneKinetics {
       source = "magnus-sonntag",
       equation = "water vapour")
   public static double normalVolumeNm3(
-      @Argument(symbol = "V", unit = "m3", low = 0, high = 1e9) double wetVolumeM3,
-      @Argument(symbol = "t", unit = "Cel", low = -40, high = 80) double temperatureC,
-      @Argument(symbol = "P", unit = "kPa", low = 30, high = 200) double pressureKPa) {
+      @Argument(symbol = "V", unit = "m3", min = 0, max = 1e9) double wetVolumeM3,
+      @Argument(symbol = "t", unit = "Cel", min = -40, max = 80) double temperatureC,
+      @Argument(symbol = "P", unit = "kPa", min = 30, max = 200) double pressureKPa) {
     return wetVolumeM3
         * KELVIN
         / (temperatureC + KELVIN)
@@ -218,7 +218,7 @@ public final class MethaneKinetics {
       meaning = "Saturation pressure of water vapour.",
       source = "magnus-sonntag")
   public static double vapourPressureKPa(
-      @Argument(symbol = "t", unit = "Cel", low = -45, high = 60) double temperatureC) {
+      @Argument(symbol = "t", unit = "Cel", min = -45, max = 60) double temperatureC) {
     return 0.6112 * FastMath.exp(17.62 * temperatureC / (243.12 + temperatureC));
   }
 
@@ -231,7 +231,7 @@ public final class MethaneKinetics {
       meaning = "Greatest growth rate of methanogens in the estimate of Chen and Hashimoto.",
       source = "chen-hashimoto-1978")
   public static double chenHashimotoGrowth(
-      @Argument(symbol = "t", unit = "Cel", low = 10, high = 60) double temperatureC) {
+      @Argument(symbol = "t", unit = "Cel", min = 10, max = 60) double temperatureC) {
     return 0.013 * temperatureC - 0.129;
   }
 
@@ -244,10 +244,10 @@ public final class MethaneKinetics {
       meaning = "Methane for each volume of tank in the estimate of Chen and Hashimoto.",
       source = "chen-hashimoto-1978")
   public static double chenHashimotoYield(
-      @Argument(symbol = "B_0", unit = "m3/kg", low = 0, high = 1.1) double ultimateYield,
-      @Argument(symbol = "S_0", unit = "kg/m3", low = 0, high = 120) double strength,
-      @Argument(symbol = "HRT", unit = "d", low = 1, high = 1000) double retention,
-      @Argument(symbol = "mu_m", unit = "/d", low = 0.01, high = 1) double growth) {
+      @Argument(symbol = "B_0", unit = "m3/kg", min = 0, max = 1.1) double ultimateYield,
+      @Argument(symbol = "S_0", unit = "kg/m3", min = 0, max = 120) double strength,
+      @Argument(symbol = "HRT", unit = "d", min = 1, max = 1000) double retention,
+      @Argument(symbol = "mu_m", unit = "/d", min = 0.01, max = 1) double growth) {
     double k = 0.8 + 0.0016 * FastMath.exp(0.06 * strength);
     double denominator = retention * growth - 1 + k;
     if (retention * growth <= 1) {

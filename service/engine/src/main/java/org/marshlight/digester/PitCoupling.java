@@ -24,9 +24,9 @@ public final class PitCoupling {
       meaning = "Conduction shape factor from a pit's wetted surface to the ground's surface.",
       source = "pit-conduction")
   public static double shapeFactorM(
-      @Argument(symbol = "A_w", unit = "m2", low = 0.01, high = 20000) double wettedAreaM2,
-      @Argument(symbol = "A_s", unit = "m2", low = 0.01, high = 30000) double surfaceM2,
-      @Argument(symbol = "z", unit = "m", low = 0.05, high = 20) double middleDepthM) {
+      @Argument(symbol = "A_w", unit = "m2", min = 0.01, max = 20000) double wettedAreaM2,
+      @Argument(symbol = "A_s", unit = "m2", min = 0.01, max = 30000) double surfaceM2,
+      @Argument(symbol = "z", unit = "m", min = 0.05, max = 20) double middleDepthM) {
     double root = Math.sqrt(surfaceM2);
     return Math.sqrt(4 * FastMath.PI) * wettedAreaM2 / root * (1 + 0.146 * root / middleDepthM);
   }
@@ -40,10 +40,10 @@ public final class PitCoupling {
       meaning = "Steady loss of a pit for each kelvin above the ground's surface.",
       source = "pit-conduction")
   public static double steadyLossWK(
-      @Argument(symbol = "R", unit = "m2.K/W", low = 0.0001, high = 20) double resistance,
-      @Argument(symbol = "A_w", unit = "m2", low = 0.01, high = 20000) double wettedAreaM2,
-      @Argument(symbol = "lambda", unit = "W/(m.K)", low = 0.01, high = 10) double conductivity,
-      @Argument(symbol = "S", unit = "m", low = 0.01, high = 100000) double shapeFactorM) {
+      @Argument(symbol = "R", unit = "m2.K/W", min = 0.0001, max = 20) double resistance,
+      @Argument(symbol = "A_w", unit = "m2", min = 0.01, max = 20000) double wettedAreaM2,
+      @Argument(symbol = "lambda", unit = "W/(m.K)", min = 0.01, max = 10) double conductivity,
+      @Argument(symbol = "S", unit = "m", min = 0.01, max = 100000) double shapeFactorM) {
     return 1 / (resistance / wettedAreaM2 + 1 / (conductivity * shapeFactorM));
   }
 
@@ -58,10 +58,10 @@ public final class PitCoupling {
               + " soil's share of the whole resistance.",
       source = "pit-conduction")
   public static double internalLossWK(
-      @Argument(symbol = "H", unit = "W/K", low = 0, high = 100000) double steadyWK,
-      @Argument(symbol = "s", unit = "1", low = 0, high = 1) double soilShare,
-      @Argument(symbol = "A_s", unit = "m2", low = 0.01, high = 30000) double surfaceM2,
-      @Argument(symbol = "delta", unit = "m", low = 0.1, high = 20) double penetrationM) {
+      @Argument(symbol = "H", unit = "W/K", min = 0, max = 100000) double steadyWK,
+      @Argument(symbol = "s", unit = "1", min = 0, max = 1) double soilShare,
+      @Argument(symbol = "A_s", unit = "m2", min = 0.01, max = 30000) double surfaceM2,
+      @Argument(symbol = "delta", unit = "m", min = 0.1, max = 20) double penetrationM) {
     double size = Math.sqrt(surfaceM2) / (1.85 * penetrationM);
     return steadyWK * (1 + 0.115 * soilShare * FastMath.pow(size, 1.85));
   }
@@ -75,10 +75,10 @@ public final class PitCoupling {
       meaning = "Swing of a pit's loss for each kelvin of the ground surface's yearly swing.",
       source = "pit-conduction")
   public static double externalSwingWK(
-      @Argument(symbol = "H", unit = "W/K", low = 0, high = 100000) double steadyWK,
-      @Argument(symbol = "s", unit = "1", low = 0, high = 1) double soilShare,
-      @Argument(symbol = "z", unit = "m", low = 0.05, high = 20) double middleDepthM,
-      @Argument(symbol = "delta", unit = "m", low = 0.1, high = 20) double penetrationM) {
+      @Argument(symbol = "H", unit = "W/K", min = 0, max = 100000) double steadyWK,
+      @Argument(symbol = "s", unit = "1", min = 0, max = 1) double soilShare,
+      @Argument(symbol = "z", unit = "m", min = 0.05, max = 20) double middleDepthM,
+      @Argument(symbol = "delta", unit = "m", min = 0.1, max = 20) double penetrationM) {
     return steadyWK * FastMath.exp(-(1.48 - 0.45 * soilShare) * middleDepthM / penetrationM);
   }
 
@@ -91,9 +91,9 @@ public final class PitCoupling {
       meaning = "Days by which a pit's greatest loss lags the coldest ground surface.",
       source = "pit-conduction")
   public static double externalLagDays(
-      @Argument(symbol = "s", unit = "1", low = 0, high = 1) double soilShare,
-      @Argument(symbol = "z", unit = "m", low = 0.05, high = 20) double middleDepthM,
-      @Argument(symbol = "delta", unit = "m", low = 0.1, high = 20) double penetrationM) {
+      @Argument(symbol = "s", unit = "1", min = 0, max = 1) double soilShare,
+      @Argument(symbol = "z", unit = "m", min = 0.05, max = 20) double middleDepthM,
+      @Argument(symbol = "delta", unit = "m", min = 0.1, max = 20) double penetrationM) {
     return 365 / (2 * FastMath.PI) * (1.2 - 0.45 * soilShare) * middleDepthM / penetrationM;
   }
 }

@@ -18,8 +18,8 @@ public final class SepticSizing {
       meaning = "Volume in which a day's wastewater comes to rest.",
       source = "who-1992-on-site")
   public static double retentionAllowanceL(
-      @Argument(symbol = "P", unit = "1", low = 0, high = 200) double people,
-      @Argument(symbol = "q", unit = "L/d", low = 0, high = 1000) double wastewaterLPerDay) {
+      @Argument(symbol = "P", unit = "1", min = 0, max = 200) double people,
+      @Argument(symbol = "q", unit = "L/d", min = 0, max = 1000) double wastewaterLPerDay) {
     return people * wastewaterLPerDay;
   }
 
@@ -32,10 +32,10 @@ public final class SepticSizing {
       meaning = "Volume for the sludge and scum that gather between two desludgings.",
       source = "who-1992-on-site")
   public static double sludgeAllowanceL(
-      @Argument(symbol = "P", unit = "1", low = 0, high = 200) double people,
-      @Argument(symbol = "N", unit = "a", low = 0, high = 30) double years,
-      @Argument(symbol = "F", unit = "1", low = 0.5, high = 3) double coldFactor,
-      @Argument(symbol = "S", unit = "L/a", low = 0, high = 300) double sludgeLPerYear) {
+      @Argument(symbol = "P", unit = "1", min = 0, max = 200) double people,
+      @Argument(symbol = "N", unit = "a", min = 0, max = 30) double years,
+      @Argument(symbol = "F", unit = "1", min = 0.5, max = 3) double coldFactor,
+      @Argument(symbol = "S", unit = "L/a", min = 0, max = 300) double sludgeLPerYear) {
     return people * years * coldFactor * sludgeLPerYear;
   }
 
@@ -48,7 +48,7 @@ public final class SepticSizing {
       meaning = "Sludge and scum that a person's wastewater had gathered in measured tanks.",
       source = "bounds-sludge")
   public static double sludgeGatheredL(
-      @Argument(symbol = "t", unit = "a", low = 0, high = 30) double years) {
+      @Argument(symbol = "t", unit = "a", min = 0, max = 30) double years) {
     return 179 * FastMath.pow(years, 0.675);
   }
 }

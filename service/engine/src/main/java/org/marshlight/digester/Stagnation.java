@@ -31,13 +31,13 @@ public final class Stagnation {
       source = "klein-1975",
       equation = "Duffie and Beckman 6.4.9")
   public static double topLossWM2K(
-      @Argument(symbol = "T_p", unit = "K", low = 250, high = 900) double plateK,
-      @Argument(symbol = "T_a", unit = "K", low = 200, high = 340) double airK,
-      @Argument(symbol = "h_w", unit = "W/(m2.K)", low = 1, high = 100) double windWM2K,
-      @Argument(symbol = "eps_p", unit = "1", low = 0.01, high = 1) double plateEmittance,
-      @Argument(symbol = "eps_g", unit = "1", low = 0.01, high = 1) double glassEmittance,
-      @Argument(symbol = "b", unit = "deg", low = 0, high = 90) double tiltDeg,
-      @Argument(symbol = "N", unit = "1", low = 1, high = 3) double panes) {
+      @Argument(symbol = "T_p", unit = "K", min = 250, max = 900) double plateK,
+      @Argument(symbol = "T_a", unit = "K", min = 200, max = 340) double airK,
+      @Argument(symbol = "h_w", unit = "W/(m2.K)", min = 1, max = 100) double windWM2K,
+      @Argument(symbol = "eps_p", unit = "1", min = 0.01, max = 1) double plateEmittance,
+      @Argument(symbol = "eps_g", unit = "1", min = 0.01, max = 1) double glassEmittance,
+      @Argument(symbol = "b", unit = "deg", min = 0, max = 90) double tiltDeg,
+      @Argument(symbol = "N", unit = "1", min = 1, max = 3) double panes) {
     double tilt = Math.min(CoverDesign.STEEPEST_ROOF_DEG, tiltDeg);
     double c = 520 * (1 - 0.000_051 * tilt * tilt);
     double f = (1 + 0.089 * windWM2K - 0.1166 * windWM2K * plateEmittance) * (1 + 0.078_66 * panes);
@@ -61,11 +61,11 @@ public final class Stagnation {
       meaning = "Temperature of a dry glazed absorber from which no heat is taken.",
       source = "duffie-beckman")
   public static double temperatureC(
-      @Argument(symbol = "T_a", unit = "Cel", low = -60, high = 60) double airC,
-      @Argument(symbol = "G", unit = "W/m2", low = 0, high = 1500) double irradiance,
-      @Argument(symbol = "(tau alpha)", unit = "1", low = 0, high = 1)
+      @Argument(symbol = "T_a", unit = "Cel", min = -60, max = 60) double airC,
+      @Argument(symbol = "G", unit = "W/m2", min = 0, max = 1500) double irradiance,
+      @Argument(symbol = "(tau alpha)", unit = "1", min = 0, max = 1)
           double transmittanceAbsorptance,
-      @Argument(symbol = "U_L", unit = "W/(m2.K)", low = 0.1, high = 30) double lossCoefficient) {
+      @Argument(symbol = "U_L", unit = "W/(m2.K)", min = 0.1, max = 30) double lossCoefficient) {
     return airC + irradiance * transmittanceAbsorptance / lossCoefficient;
   }
 

@@ -21,8 +21,8 @@ public final class Sulphide {
       meaning = "Share of dissolved sulphide that is not ionised.",
       source = "sulphide-chemistry")
   public static double hydrogenSulphideShare(
-      @Argument(symbol = "t", unit = "Cel", low = -5, high = 80) double temperatureC,
-      @Argument(symbol = "pH", unit = "[pH]", low = 3, high = 12) double acidity) {
+      @Argument(symbol = "t", unit = "Cel", min = -5, max = 80) double temperatureC,
+      @Argument(symbol = "pH", unit = "[pH]", min = 3, max = 12) double acidity) {
     double pk1 = 6.98 + 1149 * (1 / (temperatureC + KELVIN) - 1 / REFERENCE_K);
     return 1 / (1 + FastMath.pow(10, acidity - pk1));
   }
@@ -36,8 +36,8 @@ public final class Sulphide {
       meaning = "Partial pressure of hydrogen sulphide over water that holds it.",
       source = "sulphide-chemistry")
   public static double partialPressurePa(
-      @Argument(symbol = "t", unit = "Cel", low = -5, high = 80) double temperatureC,
-      @Argument(symbol = "c", unit = "mol/m3", low = 0, high = 300) double dissolvedMolM3) {
+      @Argument(symbol = "t", unit = "Cel", min = -5, max = 80) double temperatureC,
+      @Argument(symbol = "c", unit = "mol/m3", min = 0, max = 300) double dissolvedMolM3) {
     double kelvin = temperatureC + KELVIN;
     return dissolvedMolM3 / (1.0e-3 * FastMath.exp(2100 * (1 / kelvin - 1 / REFERENCE_K)));
   }

@@ -19,84 +19,84 @@ public record TankDesign(
     @Meaning("Shape of the tank.") @Usual("rectangular") TankShape shape,
     @Quantity(
             unit = "m3",
-            low = 0.2,
-            high = 500,
+            min = 0.2,
+            max = 500,
             meaning = "Liquid of all compartments together.",
             usual = "digester.default.liquid-volume")
         Double liquidVolumeM3,
     @Quantity(
             unit = "m",
-            low = 0.3,
-            high = 6,
+            min = 0.3,
+            max = 6,
             meaning = "Depth of the liquid.",
             usual = "digester.default.liquid-depth")
         Double liquidDepthM,
     @Quantity(
             unit = "m",
-            low = 0.3,
-            high = 60,
+            min = 0.3,
+            max = 60,
             meaning = "Inside length of a rectangular tank; twice the width if not given.")
         Double lengthM,
     @Quantity(
             unit = "m",
-            low = 0,
-            high = 3,
+            min = 0,
+            max = 3,
             meaning = "From ground surface to the underside of the lid.",
             usual = "digester.default.burial-depth")
         Double burialDepthM,
     @Quantity(
             unit = "m2.K/W",
-            low = 0.01,
-            high = 10,
+            min = 0.01,
+            max = 10,
             meaning = "Thermal resistance of walls and floor, material alone.",
             usual = "digester.default.wall-resistance")
         Double wallResistanceM2KW,
     @Quantity(
             unit = "m2.K/W",
-            low = 0.005,
-            high = 10,
+            min = 0.005,
+            max = 10,
             meaning = "Thermal resistance of the lid, material alone.",
             usual = "digester.default.lid-resistance")
         Double lidResistanceM2KW,
     @Quantity(
             unit = "1",
-            low = 1,
-            high = 6,
+            min = 1,
+            max = 6,
             meaning = "Compartments in series.",
             usual = "digester.default.compartments")
         Integer compartments,
     @Quantity(
             unit = "a",
-            low = 0.5,
-            high = 20,
+            min = 0.5,
+            max = 20,
             meaning = "Time between desludgings; taken to whole years.",
             usual = "digester.default.desludging-interval")
         Double desludgingIntervalYears,
     @Quantity(
             unit = "1",
-            low = 1,
-            high = 12,
+            min = 1,
+            max = 12,
             meaning = "Month at whose end the tank is desludged, 1 = January.",
             usual = "digester.default.desludging-month")
         Integer desludgingMonth,
     @Quantity(
             unit = "1",
-            low = 1,
-            high = 2,
+            min = 1,
+            max = 2,
             meaning = "Layers of liquor that are told apart: one mixed, or an upper and a lower.",
             usual = "digester.default.liquor-layers")
         Integer liquorLayers,
     @Quantity(
             unit = "m2.K/W",
-            low = 0,
-            high = 5,
+            min = 0,
+            max = 5,
             meaning = "Thermal resistance of a floating scum; none if not given.",
             usual = "digester.default.scum-resistance")
         Double scumResistanceM2KW,
     @Quantity(
             unit = "1",
-            low = 1,
-            high = 12,
+            min = 1,
+            max = 12,
             meaning =
                 "Month in which a cold tank is first filled, 1 = January; its first three years"
                     + " are then told too. Not told if not given.")

@@ -20,54 +20,54 @@ import org.marshlight.contract.Quantity;
 public record AppraisalEstimate(
     @Quantity(
             unit = "1",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "To be paid at the start, credits and sunk costs taken off.")
         double investment,
     @Quantity(
             unit = "1",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "What energy saves a year, at today's prices.")
         double yearlyEnergySaving,
     @Quantity(
             unit = "1",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "What else it saves or earns a year.")
         double yearlyOtherSaving,
     @Quantity(
             unit = "1",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Upkeep, bought energy and valued work a year.")
         double yearlyCost,
     @Quantity(
             unit = "1",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Worth today of all that, if the plant works through its life.")
         double netPresentValue,
     @Quantity(
             unit = "1",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning =
                 "Worth today of all that, each year weighed with the probability that the plant"
                     + " still works.")
         double expectedNetPresentValue,
     @Quantity(
             unit = "1",
-            low = -1,
-            high = 10,
+            min = -1,
+            max = 10,
             meaning =
                 "Discount rate at which the plant as planned is just worth its cost; null where"
                     + " none is, or where nothing is invested.")
         Double internalRate,
     @Quantity(
             unit = "a",
-            low = 0,
-            high = 100,
+            min = 0,
+            max = 100,
             meaning =
                 "Years until the discounted savings of the plant as planned equal the investment;"
                     + " each falls at the end of its year, parts of a year by the same law; null"
@@ -76,8 +76,8 @@ public record AppraisalEstimate(
     @Meaning("Whether it is not paid back within its life.") boolean neverPays,
     @Quantity(
             unit = "1/(kW.h)",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning =
                 "Cost of a kWh of useful energy, money and energy discounted alike and weighed with"
                     + " the probability that the plant still works; null without useful energy.")
@@ -103,13 +103,13 @@ public record AppraisalEstimate(
    */
   @Meaning("Expected net present value at one corner of price and life.")
   public record Swing(
-      @Quantity(unit = "1", low = 0, high = 2, meaning = "Fuel price over that of the plan.")
+      @Quantity(unit = "1", min = 0, max = 2, meaning = "Fuel price over that of the plan.")
           double priceFactor,
-      @Quantity(unit = "a", low = 0, high = 200, meaning = "Life.") double lifeYears,
+      @Quantity(unit = "a", min = 0, max = 200, meaning = "Life.") double lifeYears,
       @Quantity(
               unit = "1",
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Expected net present value.")
           double expectedNetPresentValue) {}
 

@@ -24,16 +24,16 @@ public record BaselineDesign(
     @Meaning("What the household's wastewater would do.") @Usual("present-tank") Sewage sewage,
     @Quantity(
             unit = "1",
-            low = 0,
-            high = 1e9,
+            min = 0,
+            max = 1e9,
             meaning =
                 "Money that would have to be spent on the wastewater in any case, in the currency:"
                     + " it is credited to the plan; none if not given.")
         Double sewageCost,
     @Quantity(
             unit = "1/m2",
-            low = 0,
-            high = 1e6,
+            min = 0,
+            max = 1e6,
             meaning =
                 "Cost of a square metre of soil absorption that would have to be built in any case;"
                     + " the beds are credited with the area for the tank's outflow; none if not"
@@ -41,8 +41,8 @@ public record BaselineDesign(
         Double soilAbsorptionPerM2,
     @Quantity(
             unit = "1",
-            low = 0,
-            high = 1e9,
+            min = 0,
+            max = 1e9,
             meaning = "Cost a year of the wastewater without the plan; none if not given.")
         Double sewageYearlyCost,
     @Size(max = 20)
@@ -84,8 +84,8 @@ public record BaselineDesign(
       @Meaning("Where it would go.") @Usual("heap") Fate fate,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = 1e9,
+              min = 0,
+              max = 1e9,
               meaning = "Cost a year of that, in the currency; none if not given.")
           Double yearlyCost) {}
 }

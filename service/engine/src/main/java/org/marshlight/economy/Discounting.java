@@ -26,8 +26,8 @@ public final class Discounting {
       source = "nist-hb-135",
       equation = "SPV")
   public static double single(
-      @Argument(symbol = "d", unit = "1", low = -0.2, high = 10) double discountRate,
-      @Argument(symbol = "t", unit = "a", low = 0, high = 100) double years) {
+      @Argument(symbol = "d", unit = "1", min = -0.2, max = 10) double discountRate,
+      @Argument(symbol = "t", unit = "a", min = 0, max = 100) double years) {
     return FastMath.pow(1 + discountRate, -years);
   }
 
@@ -41,9 +41,9 @@ public final class Discounting {
       source = "solar-economics-course",
       equation = "worked example")
   public static double grownPayment(
-      @Argument(symbol = "A", unit = "1", low = -1e12, high = 1e12) double firstPayment,
-      @Argument(symbol = "i", unit = "1", low = -0.2, high = 0.2) double growthRate,
-      @Argument(symbol = "n", unit = "1", low = 1, high = 100) double payment) {
+      @Argument(symbol = "A", unit = "1", min = -1e12, max = 1e12) double firstPayment,
+      @Argument(symbol = "i", unit = "1", min = -0.2, max = 0.2) double growthRate,
+      @Argument(symbol = "n", unit = "1", min = 1, max = 100) double payment) {
     return firstPayment * FastMath.pow(1 + growthRate, payment - 1);
   }
 
@@ -57,8 +57,8 @@ public final class Discounting {
       source = "nist-hb-135",
       equation = "UPV")
   public static double uniform(
-      @Argument(symbol = "d", unit = "1", low = -0.2, high = 10) double discountRate,
-      @Argument(symbol = "n", unit = "a", low = 0, high = 100) double years) {
+      @Argument(symbol = "d", unit = "1", min = -0.2, max = 10) double discountRate,
+      @Argument(symbol = "n", unit = "a", min = 0, max = 100) double years) {
     return FastMath.abs(discountRate) < SAME
         ? years
         : -FastMath.expm1(-years * FastMath.log1p(discountRate)) / discountRate;
@@ -76,9 +76,9 @@ public final class Discounting {
       source = "nist-hb-135",
       equation = "UPV*")
   public static double escalated(
-      @Argument(symbol = "d", unit = "1", low = -0.2, high = 10) double discountRate,
-      @Argument(symbol = "e", unit = "1", low = -0.2, high = 0.2) double growthRate,
-      @Argument(symbol = "n", unit = "a", low = 0, high = 100) double years) {
+      @Argument(symbol = "d", unit = "1", min = -0.2, max = 10) double discountRate,
+      @Argument(symbol = "e", unit = "1", min = -0.2, max = 0.2) double growthRate,
+      @Argument(symbol = "n", unit = "a", min = 0, max = 100) double years) {
     return uniform((1 + discountRate) / (1 + growthRate) - 1, years);
   }
 
@@ -94,9 +94,9 @@ public final class Discounting {
       source = "duffie-beckman",
       equation = "present worth factor of an inflating series")
   public static double inflating(
-      @Argument(symbol = "d", unit = "1", low = -0.2, high = 10) double discountRate,
-      @Argument(symbol = "i", unit = "1", low = -0.2, high = 0.2) double growthRate,
-      @Argument(symbol = "n", unit = "a", low = 0, high = 100) double years) {
+      @Argument(symbol = "d", unit = "1", min = -0.2, max = 10) double discountRate,
+      @Argument(symbol = "i", unit = "1", min = -0.2, max = 0.2) double growthRate,
+      @Argument(symbol = "n", unit = "a", min = 0, max = 100) double years) {
     return escalated(discountRate, growthRate, years) / (1 + growthRate);
   }
 
@@ -112,9 +112,9 @@ public final class Discounting {
       source = "mil-hdbk-1003-13a",
       equation = "pp. 110 to 111, table of 25 years")
   public static double continuous(
-      @Argument(symbol = "d", unit = "1", low = -0.2, high = 10) double discountRate,
-      @Argument(symbol = "e", unit = "1", low = -0.2, high = 0.2) double growthRate,
-      @Argument(symbol = "n", unit = "a", low = 0, high = 100) double years) {
+      @Argument(symbol = "d", unit = "1", min = -0.2, max = 10) double discountRate,
+      @Argument(symbol = "e", unit = "1", min = -0.2, max = 0.2) double growthRate,
+      @Argument(symbol = "n", unit = "a", min = 0, max = 100) double years) {
     double force = FastMath.log1p(discountRate) - FastMath.log1p(growthRate);
     return FastMath.abs(force) < SAME ? years : -FastMath.expm1(-force * years) / force;
   }
@@ -129,8 +129,8 @@ public final class Discounting {
       source = "nist-hb-135",
       equation = "CRF")
   public static double capitalRecovery(
-      @Argument(symbol = "d", unit = "1", low = -0.2, high = 10) double discountRate,
-      @Argument(symbol = "n", unit = "a", low = 0.01, high = 100) double years) {
+      @Argument(symbol = "d", unit = "1", min = -0.2, max = 10) double discountRate,
+      @Argument(symbol = "n", unit = "a", min = 0.01, max = 100) double years) {
     return 1 / uniform(discountRate, years);
   }
 
@@ -144,8 +144,8 @@ public final class Discounting {
       source = "nist-hb-135",
       equation = "real and nominal rates")
   public static double realRate(
-      @Argument(symbol = "d_n", unit = "1", low = -0.2, high = 10) double nominalRate,
-      @Argument(symbol = "i", unit = "1", low = -0.2, high = 10) double inflation) {
+      @Argument(symbol = "d_n", unit = "1", min = -0.2, max = 10) double nominalRate,
+      @Argument(symbol = "i", unit = "1", min = -0.2, max = 10) double inflation) {
     return (1 + nominalRate) / (1 + inflation) - 1;
   }
 
@@ -160,8 +160,8 @@ public final class Discounting {
       source = "bond-templeton-2011",
       equation = "form assumed; see the coefficient")
   public static double stillWorking(
-      @Argument(symbol = "p", unit = "1", low = 0, high = 0.99) double failingShare,
-      @Argument(symbol = "t", unit = "a", low = 0, high = 100) double years) {
+      @Argument(symbol = "p", unit = "1", min = 0, max = 0.99) double failingShare,
+      @Argument(symbol = "t", unit = "a", min = 0, max = 100) double years) {
     return FastMath.pow(1 - failingShare, years);
   }
 
@@ -177,8 +177,8 @@ public final class Discounting {
       source = "common-practice",
       equation = "from (1 - p)^t (1 + d)^-t = (1 + d_p)^-t")
   public static double rateWithFailure(
-      @Argument(symbol = "d", unit = "1", low = -0.2, high = 10) double discountRate,
-      @Argument(symbol = "p", unit = "1", low = 0, high = 0.99) double failingShare) {
+      @Argument(symbol = "d", unit = "1", min = -0.2, max = 10) double discountRate,
+      @Argument(symbol = "p", unit = "1", min = 0, max = 0.99) double failingShare) {
     return (1 + discountRate) / (1 - failingShare) - 1;
   }
 }

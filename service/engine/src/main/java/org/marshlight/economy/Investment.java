@@ -30,11 +30,11 @@ public final class Investment {
       source = "nist-hb-135",
       equation = "net savings")
   public static double netPresentValue(
-      @Argument(symbol = "I", unit = "1", low = 0, high = 1e12) double investment,
-      @Argument(symbol = "S", unit = "1", low = -1e12, high = 1e12) double yearlySaving,
-      @Argument(symbol = "d", unit = "1", low = -0.2, high = 10) double discountRate,
-      @Argument(symbol = "e", unit = "1", low = -0.2, high = 0.2) double growthRate,
-      @Argument(symbol = "n", unit = "a", low = 0, high = 100) double years) {
+      @Argument(symbol = "I", unit = "1", min = 0, max = 1e12) double investment,
+      @Argument(symbol = "S", unit = "1", min = -1e12, max = 1e12) double yearlySaving,
+      @Argument(symbol = "d", unit = "1", min = -0.2, max = 10) double discountRate,
+      @Argument(symbol = "e", unit = "1", min = -0.2, max = 0.2) double growthRate,
+      @Argument(symbol = "n", unit = "a", min = 0, max = 100) double years) {
     return yearlySaving * Discounting.escalated(discountRate, growthRate, years) - investment;
   }
 
@@ -50,9 +50,9 @@ public final class Investment {
       source = "nist-hb-135",
       equation = "internal rate of return, by root finder")
   public static double internalRate(
-      @Argument(symbol = "I", unit = "1", low = 1e-9, high = 1e12) double investment,
-      @Argument(symbol = "S", unit = "1", low = -1e12, high = 1e12) double yearlySaving,
-      @Argument(symbol = "n", unit = "a", low = 0.01, high = 100) double years) {
+      @Argument(symbol = "I", unit = "1", min = 1e-9, max = 1e12) double investment,
+      @Argument(symbol = "S", unit = "1", min = -1e12, max = 1e12) double yearlySaving,
+      @Argument(symbol = "n", unit = "a", min = 0.01, max = 100) double years) {
     return rate(investment, yearlySaving, years).orElse(Double.NaN);
   }
 
@@ -88,9 +88,9 @@ public final class Investment {
       source = "nist-hb-135",
       equation = "discounted payback, solved for n")
   public static double discountedPaybackYears(
-      @Argument(symbol = "I", unit = "1", low = 0, high = 1e12) double investment,
-      @Argument(symbol = "S", unit = "1", low = -1e12, high = 1e12) double yearlySaving,
-      @Argument(symbol = "d", unit = "1", low = -0.2, high = 10) double discountRate) {
+      @Argument(symbol = "I", unit = "1", min = 0, max = 1e12) double investment,
+      @Argument(symbol = "S", unit = "1", min = -1e12, max = 1e12) double yearlySaving,
+      @Argument(symbol = "d", unit = "1", min = -0.2, max = 10) double discountRate) {
     return payback(investment, yearlySaving, discountRate).orElse(Double.NaN);
   }
 
@@ -124,11 +124,11 @@ public final class Investment {
       source = "nrel-tp-462-5173",
       equation = "levelised cost of energy")
   public static double levelisedCost(
-      @Argument(symbol = "I", unit = "1", low = 0, high = 1e12) double investment,
-      @Argument(symbol = "C", unit = "1", low = -1e12, high = 1e12) double yearlyCost,
-      @Argument(symbol = "Q", unit = "kW.h", low = 1e-9, high = 1e12) double yearlyEnergyKWh,
-      @Argument(symbol = "d", unit = "1", low = -0.2, high = 10) double discountRate,
-      @Argument(symbol = "n", unit = "a", low = 0.01, high = 100) double years) {
+      @Argument(symbol = "I", unit = "1", min = 0, max = 1e12) double investment,
+      @Argument(symbol = "C", unit = "1", min = -1e12, max = 1e12) double yearlyCost,
+      @Argument(symbol = "Q", unit = "kW.h", min = 1e-9, max = 1e12) double yearlyEnergyKWh,
+      @Argument(symbol = "d", unit = "1", min = -0.2, max = 10) double discountRate,
+      @Argument(symbol = "n", unit = "a", min = 0.01, max = 100) double years) {
     double worth = Discounting.uniform(discountRate, years);
     return (investment + yearlyCost * worth) / (yearlyEnergyKWh * worth);
   }
@@ -144,8 +144,8 @@ public final class Investment {
       source = "stove-comparisons",
       equation = "price over useful share")
   public static double usefulEnergyPrice(
-      @Argument(symbol = "p", unit = "1/(kW.h)", low = 0, high = 1e6) double price,
-      @Argument(symbol = "eta", unit = "1", low = 0.01, high = 1) double stoveEfficiency) {
+      @Argument(symbol = "p", unit = "1/(kW.h)", min = 0, max = 1e6) double price,
+      @Argument(symbol = "eta", unit = "1", min = 0.01, max = 1) double stoveEfficiency) {
     return price / stoveEfficiency;
   }
 }

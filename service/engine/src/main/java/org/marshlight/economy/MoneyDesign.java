@@ -45,8 +45,8 @@ public record MoneyDesign(
         CapitalDesign capital,
     @Quantity(
             unit = "1",
-            low = 0,
-            high = 1e9,
+            min = 0,
+            max = 1e9,
             meaning =
                 "Money spent on upkeep a year, in the currency; shared among the parts as their"
                     + " costs; none if not given.")
@@ -60,24 +60,24 @@ public record MoneyDesign(
         String displacedFuel,
     @Quantity(
             unit = "1/(kW.h)",
-            low = 0,
-            high = 1e6,
+            min = 0,
+            max = 1e6,
             meaning =
                 "Price of the displaced fuel per kWh of net heating value delivered; not given,"
                     + " energy is not counted in money.")
         Double fuelPricePerKWh,
     @Quantity(
             unit = "a",
-            low = 1,
-            high = 60,
+            min = 1,
+            max = 60,
             meaning = "Years over which the plant is judged; no part of it lasts longer than 60.",
             reason = "no part of such a plant lasts longer than 60 years",
             usual = "economy.default.life")
         Double lifeYears,
     @Quantity(
             unit = "1",
-            low = -0.05,
-            high = 1,
+            min = -0.05,
+            max = 1,
             meaning =
                 "Real discount rate a year, as a fraction, inflation taken off: real interest has"
                     + " not stayed below -0.05 for the life of a plant, and whoever asks for more"
@@ -90,8 +90,8 @@ public record MoneyDesign(
         Double discountRate,
     @Quantity(
             unit = "1",
-            low = -0.1,
-            high = 0.1,
+            min = -0.1,
+            max = 0.1,
             meaning =
                 "Growth of fuel prices a year beyond that of other prices, as a fraction; no fuel"
                     + " has become dearer or cheaper by more than 0.1 a year for the life of a"
@@ -104,8 +104,8 @@ public record MoneyDesign(
         Double fuelPriceGrowth,
     @Quantity(
             unit = "1/(kW.h)",
-            low = 0,
-            high = 1e6,
+            min = 0,
+            max = 1e6,
             meaning =
                 "Price of electricity, which lamps and engines take the place of; that of the"
                     + " displaced fuel where it is electricity; not given, electricity is not"
@@ -113,56 +113,56 @@ public record MoneyDesign(
         Double electricityPricePerKWh,
     @Quantity(
             unit = "1/(kW.h)",
-            low = 0,
-            high = 1e6,
+            min = 0,
+            max = 1e6,
             meaning =
                 "Price per kWh of net heating value of the fuel that heats mash and still; that of"
                     + " electricity where it is electricity; not given, that fuel costs no money.")
         Double stillFuelPricePerKWh,
     @Quantity(
             unit = "1/(kW.h)",
-            low = 0,
-            high = 1e6,
+            min = 0,
+            max = 1e6,
             meaning =
                 "Worth per kWh of net heating value of the fuel alcohol; if not given, the price of"
                     + " the displaced fuel that brings the same heat into a pot.")
         Double alcoholPricePerKWh,
     @Quantity(
             unit = "1",
-            low = 1e-6,
-            high = 1e9,
+            min = 1e-6,
+            max = 1e9,
             meaning =
                 "Units of the currency for one United States dollar, in which fertiliser is priced;"
                     + " 1 for USD; not given, fertiliser is not counted in money.")
         Double currencyPerDollar,
     @Quantity(
             unit = "1",
-            low = 0,
-            high = 1e6,
+            min = 0,
+            max = 1e6,
             meaning =
                 "Worth of an hour of the household's work, in the currency; not given, work costs"
                     + " no money.")
         Double hourValue,
     @Quantity(
             unit = "1",
-            low = 0,
-            high = 1e9,
+            min = 0,
+            max = 1e9,
             meaning = "Money at hand for building, in the currency; no limit if not given.")
         Double budget,
     @Size(max = 6) @Meaning("Parts that already stand: their cost is sunk; none if not given.")
         List<@NotNull PlanPart> owned,
     @Quantity(
             unit = "1/m2",
-            low = 0.001,
-            high = 1e6,
+            min = 0.001,
+            max = 1e6,
             meaning =
                 "Cost of a square metre of solar water heater, for what the money of the glass would"
                     + " buy; not compared by money if not given.")
         Double waterHeaterPerM2,
     @Quantity(
             unit = "1/m2",
-            low = 0.001,
-            high = 1e6,
+            min = 0.001,
+            max = 1e6,
             meaning =
                 "Cost of a square metre of photovoltaic module with its inverter, likewise; not"
                     + " compared by money if not given.")

@@ -99,8 +99,8 @@ public final class Alcoholometry {
       source = "oiml-r22",
       equation = "general formula")
   public static double densityKgM3(
-      @Argument(symbol = "p", unit = "1", low = 0, high = 1) double massFraction,
-      @Argument(symbol = "t", unit = "Cel", low = -20, high = 40) double temperatureC) {
+      @Argument(symbol = "p", unit = "1", min = 0, max = 1) double massFraction,
+      @Argument(symbol = "t", unit = "Cel", min = -20, max = 40) double temperatureC) {
     double difference = temperatureC - REFERENCE_C;
     double density = polynomial(A, massFraction) + difference * polynomial(B, difference);
     double power = 1;
@@ -121,7 +121,7 @@ public final class Alcoholometry {
       source = "oiml-r22",
       equation = "definition of strength by volume")
   public static double volumeFraction(
-      @Argument(symbol = "p", unit = "1", low = 0, high = 1) double massFraction) {
+      @Argument(symbol = "p", unit = "1", min = 0, max = 1) double massFraction) {
     return massFraction * densityKgM3(massFraction, REFERENCE_C) / PURE_DENSITY_KG_M3;
   }
 
@@ -135,7 +135,7 @@ public final class Alcoholometry {
       source = "oiml-r22",
       equation = "definition of strength by volume, inverted")
   public static double massFraction(
-      @Argument(symbol = "q", unit = "1", low = 0, high = 1) double volumeFraction) {
+      @Argument(symbol = "q", unit = "1", min = 0, max = 1) double volumeFraction) {
     if (volumeFraction <= 0 || volumeFraction >= 1) {
       return Math.min(1, Math.max(0, volumeFraction));
     }
@@ -151,7 +151,7 @@ public final class Alcoholometry {
       meaning = "Mole fraction of ethanol in a mixture with water.",
       source = "stoichiometry")
   public static double moleFraction(
-      @Argument(symbol = "p", unit = "1", low = 0, high = 1) double massFraction) {
+      @Argument(symbol = "p", unit = "1", min = 0, max = 1) double massFraction) {
     double ethanol = massFraction / ETHANOL;
     return ethanol / (ethanol + (1 - massFraction) / WATER);
   }

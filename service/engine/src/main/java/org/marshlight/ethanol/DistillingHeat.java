@@ -20,10 +20,10 @@ public final class DistillingHeat {
       meaning = "Heat that warms a mass from one temperature to another.",
       source = "common-practice")
   public static double sensibleKWh(
-      @Argument(symbol = "m", unit = "kg", low = 0, high = 1e9) double massKg,
-      @Argument(symbol = "c", unit = "kJ/(kg.K)", low = 0, high = 10) double heatCapacityKJKgK,
-      @Argument(symbol = "t1", unit = "Cel", low = -50, high = 200) double fromC,
-      @Argument(symbol = "t2", unit = "Cel", low = -50, high = 200) double toC) {
+      @Argument(symbol = "m", unit = "kg", min = 0, max = 1e9) double massKg,
+      @Argument(symbol = "c", unit = "kJ/(kg.K)", min = 0, max = 10) double heatCapacityKJKgK,
+      @Argument(symbol = "t1", unit = "Cel", min = -50, max = 200) double fromC,
+      @Argument(symbol = "t2", unit = "Cel", min = -50, max = 200) double toC) {
     return massKg * heatCapacityKJKgK * (toC - fromC) / KJ_PER_KWH;
   }
 
@@ -36,10 +36,10 @@ public final class DistillingHeat {
       meaning = "Heat that evaporates ethanol and water.",
       source = "common-practice")
   public static double latentKWh(
-      @Argument(symbol = "E", unit = "kg", low = 0, high = 1e9) double ethanolKg,
-      @Argument(symbol = "W", unit = "kg", low = 0, high = 1e9) double waterKg,
-      @Argument(symbol = "l_E", unit = "kJ/mol", low = 10, high = 100) double latentEthanolKJMol,
-      @Argument(symbol = "l_W", unit = "kJ/mol", low = 10, high = 100) double latentWaterKJMol) {
+      @Argument(symbol = "E", unit = "kg", min = 0, max = 1e9) double ethanolKg,
+      @Argument(symbol = "W", unit = "kg", min = 0, max = 1e9) double waterKg,
+      @Argument(symbol = "l_E", unit = "kJ/mol", min = 10, max = 100) double latentEthanolKJMol,
+      @Argument(symbol = "l_W", unit = "kJ/mol", min = 10, max = 100) double latentWaterKJMol) {
     return (ethanolKg * latentEthanolKJMol / Alcoholometry.ETHANOL
             + waterKg * latentWaterKJMol / Alcoholometry.WATER)
         / MJ_PER_KWH;
@@ -57,9 +57,9 @@ public final class DistillingHeat {
       source = "mccabe-thiele-1925",
       equation = "constant molar overflow")
   public static double boilUpKWh(
-      @Argument(symbol = "D", unit = "kmol", low = 0, high = 1e9) double distillateKmol,
-      @Argument(symbol = "R", unit = "1", low = 0, high = 10000) double refluxRatio,
-      @Argument(symbol = "l", unit = "kJ/mol", low = 10, high = 100) double latentKJMol) {
+      @Argument(symbol = "D", unit = "kmol", min = 0, max = 1e9) double distillateKmol,
+      @Argument(symbol = "R", unit = "1", min = 0, max = 10000) double refluxRatio,
+      @Argument(symbol = "l", unit = "kJ/mol", min = 10, max = 100) double latentKJMol) {
     return distillateKmol * (refluxRatio + 1) * latentKJMol / MJ_PER_KWH;
   }
 }

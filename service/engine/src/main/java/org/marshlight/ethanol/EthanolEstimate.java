@@ -33,28 +33,28 @@ public record EthanolEstimate(
   public record Annual(
       @Quantity(
               unit = "L",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Pure ethanol in the product, as volume at 20 Cel.")
           double ethanolL,
       @Quantity(
               unit = "kW.h",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Heat delivered to mash and still.")
           double processHeatKWh,
       @Quantity(
               unit = "kW.h",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning =
                   "Net heating value of the product as made, its water included; nought where the"
                       + " water takes more than the alcohol gives.")
           double fuelEnergyKWh,
       @Quantity(
               unit = "kW.h",
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning =
                   "Fuel energy, less the primary energy spent on making it: process heat over the"
                       + " efficiency of its source, and electricity, each at its primary energy"
@@ -78,76 +78,76 @@ public record EthanolEstimate(
   public record MashFigures(
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Storage organs mashed, as lifted.")
           double organsFreshKg,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Dry mass of the organs mashed.")
           double organsDryKg,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Starch in the organs mashed.")
           double starchKg,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Free sugar in the organs mashed, as hexose.")
           double sugarKg,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Water added to the mash.")
           double addedWaterKg,
-      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Malt bought.")
+      @Quantity(unit = "kg", min = 0, max = Quantity.UNBOUNDED, meaning = "Malt bought.")
           double maltKg,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Enzyme preparations bought.")
           double enzymesKg,
-      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Dry yeast bought.")
+      @Quantity(unit = "kg", min = 0, max = Quantity.UNBOUNDED, meaning = "Dry yeast bought.")
           double yeastKg,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Sugar that comes into the liquid, as glucose.")
           double glucoseKg,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = 1,
+              min = 0,
+              max = 1,
               meaning = "Share of that sugar that the bought malt brings; null without sugar.")
           Double fromMaltFraction,
-      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Ethanol of the beer.")
+      @Quantity(unit = "kg", min = 0, max = Quantity.UNBOUNDED, meaning = "Ethanol of the beer.")
           double ethanolKg,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Carbon dioxide set free; heavy, and deadly in closed rooms.")
           double carbonDioxideKg,
       @Quantity(
               unit = "%{vol}",
-              low = 0,
-              high = 100,
+              min = 0,
+              max = 100,
               meaning = "Strength of the beer's liquid; null without alcohol.")
           Double beerStrengthPercentVol,
-      @Quantity(unit = "%{vol}", low = 0, high = 100, meaning = "Strength that the yeast bears.")
+      @Quantity(unit = "%{vol}", min = 0, max = 100, meaning = "Strength that the yeast bears.")
           double limitPercentVol,
       @Quantity(
               unit = "%{vol}",
-              low = 0,
-              high = 100,
+              min = 0,
+              max = 100,
               meaning =
                   "Strength of beer at which this plan's net energy is nought; null where no"
                       + " strength that the yeast bears is enough.")
@@ -168,63 +168,63 @@ public record EthanolEstimate(
   @Meaning("What the still makes.")
   public record StillFigures(
       @Meaning("Pot or column.") StillKind kind,
-      @Quantity(unit = "kPa", low = 40, high = 110, meaning = "Pressure of the air at the site.")
+      @Quantity(unit = "kPa", min = 40, max = 110, meaning = "Pressure of the air at the site.")
           double airPressureKPa,
       @Quantity(
               unit = "Cel",
-              low = 60,
-              high = 105,
+              min = 60,
+              max = 105,
               meaning = "Boiling point of the beer under it; null without alcohol.")
           Double beerBoilsAtC,
       @Quantity(
               unit = "L",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Product as made, at 20 Cel.")
           double productL,
       @Quantity(
               unit = "%{vol}",
-              low = 0,
-              high = 100,
+              min = 0,
+              max = 100,
               meaning = "Strength of the product; null if there is none.")
           Double productStrengthPercentVol,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = 1,
+              min = 0,
+              max = 1,
               meaning = "Ethanol in the product over ethanol in the beer; null without alcohol.")
           Double recoveredFraction,
       @Quantity(
               unit = "L",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Pure ethanol lost to the air as vapour.")
           double lostVapourL,
       @Quantity(
               unit = "MJ/L",
-              low = -3,
-              high = 25,
+              min = -3,
+              max = 25,
               meaning = "Net heating value of a litre of the product; null if there is none.")
           Double heatingValueMJL,
       @Quantity(
               unit = "Cel",
-              low = -10,
-              high = 100,
+              min = -10,
+              max = 100,
               meaning =
                   "Temperature at which the vapour over the product can be lit; null if there is"
                       + " no product of at least 2 % vol.")
           Double flashPointC,
       @Quantity(
               unit = "%{vol}",
-              low = 0,
-              high = 100,
+              min = 0,
+              max = 100,
               meaning =
                   "Strength of what a pot's first run gives to its second; null without a second.")
           Double firstRunStrengthPercentVol,
       @Quantity(
               unit = "Cel",
-              low = -10,
-              high = 100,
+              min = -10,
+              max = 100,
               meaning =
                   "Temperature at which the vapour over that can be lit; null if it is weaker than"
                       + " 2 % vol.")
@@ -250,107 +250,107 @@ public record EthanolEstimate(
   public record HeatFigures(
       @Quantity(
               unit = "kW.h",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Heat that cooks the mash.")
           double mashKWh,
       @Quantity(
               unit = "kW.h",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Part of the mash's heat that warms the next mash.")
           double mashReusedKWh,
       @Quantity(
               unit = "kW.h",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Heat that brings the beer to the boil.")
           double feedKWh,
       @Quantity(
               unit = "kW.h",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Part of the feed's heat that the stillage gives back.")
           double recoveredKWh,
       @Quantity(
               unit = "kW.h",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Heat of the vapour that rises in the still, reflux included.")
           double boilUpKWh,
       @Quantity(
               unit = "kW.h",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Part of the boil-up that goes into reflux.")
           double refluxKWh,
       @Quantity(
               unit = "kW.h",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Heat lost from the vessels.")
           double vesselLossKWh,
       @Meaning("Id of the fuel that gives the heat.") @Size(max = 60) String source,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = 1,
+              min = 0,
+              max = 1,
               meaning = "Heat delivered over the fuel's net heating value.")
           double sourceEfficiency,
       @Quantity(
               unit = "kW.h",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Net heating value of the fuel burnt under mash and still.")
           double sourceEnergyKWh,
       @Quantity(
               unit = "kW.h",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Part of the source's energy that is cut or bought.")
           double cutOrBoughtKWh,
       @Quantity(
               unit = "kW.h",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Part of the source's energy that is the plan's own gas or the sun.")
           double ownGasOrSunKWh,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Mass of the fuel burnt; null where it has none.")
           Double sourceKg,
       @Quantity(
               unit = "L",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Volume of the fuel burnt; null where it is not liquid.")
           Double sourceL,
       @Quantity(
               unit = "kW.h",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Electricity bought for chopping and pumping.")
           double electricityKWh,
       @Quantity(
               unit = "kW.h",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning =
                   "Primary energy spent: fuel at its net heating value, the plan's own gas too;"
                       + " electricity with what making it takes; the sun not at all.")
           double primaryEnergyKWh,
       @Quantity(
               unit = "MJ/L",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Process heat for each litre of pure ethanol; null without alcohol.")
           Double heatPerLitreMJL,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Fuel energy over the primary energy spent; null where nothing is spent.")
           Double energyRatio) {}
 
@@ -365,26 +365,26 @@ public record EthanolEstimate(
   public record Target(
       @Quantity(
               unit = "%{vol}",
-              low = 0,
-              high = 100,
+              min = 0,
+              max = 100,
               meaning = "The strength asked for: the plan's own, else that of a usual fuel.")
           double strengthPercentVol,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Reflux ratio below which no number of plates is enough.")
           double leastRefluxRatio,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Theoretical plates at total reflux, reboiler not counted.")
           double leastPlates,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning =
                   "Theoretical plates at the plan's reflux ratio, reboiler not counted; null where"
                       + " that ratio is too low.")
@@ -404,34 +404,30 @@ public record EthanolEstimate(
    */
   @Meaning("What the still leaves; it holds all minerals of the harvest that was mashed.")
   public record StillageFigures(
-      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Mass of the stillage.")
+      @Quantity(unit = "kg", min = 0, max = Quantity.UNBOUNDED, meaning = "Mass of the stillage.")
           double freshKg,
-      @Quantity(unit = "L", low = 0, high = Quantity.UNBOUNDED, meaning = "Volume of the stillage.")
+      @Quantity(unit = "L", min = 0, max = Quantity.UNBOUNDED, meaning = "Volume of the stillage.")
           double volumeL,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = 1,
+              min = 0,
+              max = 1,
               meaning = "Dry share of its mass, alcohol counted as dry; null if there is none.")
           Double totalSolidsFraction,
-      @Quantity(
-              unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
-              meaning = "Chemical oxygen demand.")
+      @Quantity(unit = "kg", min = 0, max = Quantity.UNBOUNDED, meaning = "Chemical oxygen demand.")
           double codKg,
-      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Nitrogen.")
+      @Quantity(unit = "kg", min = 0, max = Quantity.UNBOUNDED, meaning = "Nitrogen.")
           double nitrogenKg,
-      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Phosphorus.")
+      @Quantity(unit = "kg", min = 0, max = Quantity.UNBOUNDED, meaning = "Phosphorus.")
           double phosphorusKg,
-      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Potassium.")
+      @Quantity(unit = "kg", min = 0, max = Quantity.UNBOUNDED, meaning = "Potassium.")
           double potassiumKg,
-      @Quantity(unit = "kg", low = 0, high = Quantity.UNBOUNDED, meaning = "Alcohol left in it.")
+      @Quantity(unit = "kg", min = 0, max = Quantity.UNBOUNDED, meaning = "Alcohol left in it.")
           double ethanolKg,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Its volume over that of the pure ethanol made; null without alcohol.")
           Double perLitreOfEthanol) {}
 
@@ -446,40 +442,40 @@ public record EthanolEstimate(
   public record Instead(
       @Quantity(
               unit = "m3",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning =
                   "Methane at 0 Cel and 101.325 kPa if the organs went to the tank and time and"
                       + " warmth sufficed.")
           double methaneNm3,
       @Quantity(
               unit = "kW.h",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Net heating value of that methane.")
           double methaneEnergyKWh,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Dry compost if the organs went to the heap.")
           double compostDryKg,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Nitrogen of that compost.")
           double compostNitrogenKg,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Phosphorus of that compost.")
           double compostPhosphorusKg,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Potassium of that compost.")
           double compostPotassiumKg) {}
 }

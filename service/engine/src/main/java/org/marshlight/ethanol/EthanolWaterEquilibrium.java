@@ -37,7 +37,7 @@ public final class EthanolWaterEquilibrium {
       source = "de-nevers",
       equation = "van Laar, p. 186")
   public static double activityOfEthanol(
-      @Argument(symbol = "x", unit = "1", low = 0, high = 1) double moleFraction) {
+      @Argument(symbol = "x", unit = "1", min = 0, max = 1) double moleFraction) {
     double share = VAN_LAAR_WATER * (1 - moleFraction) / weight(moleFraction);
     return FastMath.pow(10, VAN_LAAR_ETHANOL * share * share);
   }
@@ -52,7 +52,7 @@ public final class EthanolWaterEquilibrium {
       source = "de-nevers",
       equation = "van Laar, p. 186")
   public static double activityOfWater(
-      @Argument(symbol = "x", unit = "1", low = 0, high = 1) double moleFraction) {
+      @Argument(symbol = "x", unit = "1", min = 0, max = 1) double moleFraction) {
     double share = VAN_LAAR_ETHANOL * moleFraction / weight(moleFraction);
     return FastMath.pow(10, VAN_LAAR_WATER * share * share);
   }
@@ -67,7 +67,7 @@ public final class EthanolWaterEquilibrium {
       source = "de-nevers",
       equation = "Antoine")
   public static double vapourPressureOfEthanolKPa(
-      @Argument(symbol = "t", unit = "Cel", low = 0, high = 120) double temperatureC) {
+      @Argument(symbol = "t", unit = "Cel", min = 0, max = 120) double temperatureC) {
     return KPA_PER_MMHG * FastMath.pow(10, 8.04494 - 1554.3 / (temperatureC + 222.65));
   }
 
@@ -81,7 +81,7 @@ public final class EthanolWaterEquilibrium {
       source = "de-nevers",
       equation = "Antoine")
   public static double vapourPressureOfWaterKPa(
-      @Argument(symbol = "t", unit = "Cel", low = 0, high = 120) double temperatureC) {
+      @Argument(symbol = "t", unit = "Cel", min = 0, max = 120) double temperatureC) {
     return KPA_PER_MMHG * FastMath.pow(10, 7.96681 - 1668.21 / (temperatureC + 228.0));
   }
 
@@ -95,8 +95,8 @@ public final class EthanolWaterEquilibrium {
       source = "de-nevers",
       equation = "modified Raoult's law, p. 191")
   public static double bubbleTemperatureC(
-      @Argument(symbol = "x", unit = "1", low = 0, high = 1) double moleFraction,
-      @Argument(symbol = "P", unit = "kPa", low = 50, high = 110) double pressureKPa) {
+      @Argument(symbol = "x", unit = "1", min = 0, max = 1) double moleFraction,
+      @Argument(symbol = "P", unit = "kPa", min = 50, max = 110) double pressureKPa) {
     double ethanol = moleFraction * activityOfEthanol(moleFraction);
     double water = (1 - moleFraction) * activityOfWater(moleFraction);
     return Root.of(
@@ -118,8 +118,8 @@ public final class EthanolWaterEquilibrium {
       source = "de-nevers",
       equation = "modified Raoult's law, p. 191")
   public static double vapourFraction(
-      @Argument(symbol = "x", unit = "1", low = 0, high = 1) double moleFraction,
-      @Argument(symbol = "P", unit = "kPa", low = 50, high = 110) double pressureKPa) {
+      @Argument(symbol = "x", unit = "1", min = 0, max = 1) double moleFraction,
+      @Argument(symbol = "P", unit = "kPa", min = 50, max = 110) double pressureKPa) {
     double temperatureC = bubbleTemperatureC(moleFraction, pressureKPa);
     return moleFraction
         * activityOfEthanol(moleFraction)
@@ -137,8 +137,8 @@ public final class EthanolWaterEquilibrium {
       source = "de-nevers",
       equation = "dew point, p. 193")
   public static double dewLiquid(
-      @Argument(symbol = "y", unit = "1", low = 0, high = 1) double vapourFraction,
-      @Argument(symbol = "P", unit = "kPa", low = 50, high = 110) double pressureKPa) {
+      @Argument(symbol = "y", unit = "1", min = 0, max = 1) double vapourFraction,
+      @Argument(symbol = "P", unit = "kPa", min = 50, max = 110) double pressureKPa) {
     if (vapourFraction <= 0 || vapourFraction >= 1) {
       return vapourFraction;
     }
@@ -155,8 +155,8 @@ public final class EthanolWaterEquilibrium {
       source = "de-nevers",
       equation = "dew point, p. 193")
   public static double dewTemperatureC(
-      @Argument(symbol = "y", unit = "1", low = 0, high = 1) double vapourFraction,
-      @Argument(symbol = "P", unit = "kPa", low = 50, high = 110) double pressureKPa) {
+      @Argument(symbol = "y", unit = "1", min = 0, max = 1) double vapourFraction,
+      @Argument(symbol = "P", unit = "kPa", min = 50, max = 110) double pressureKPa) {
     return bubbleTemperatureC(dewLiquid(vapourFraction, pressureKPa), pressureKPa);
   }
 
@@ -170,7 +170,7 @@ public final class EthanolWaterEquilibrium {
       source = "de-nevers",
       equation = "modified Raoult's law, p. 191")
   public static double azeotrope(
-      @Argument(symbol = "P", unit = "kPa", low = 50, high = 110) double pressureKPa) {
+      @Argument(symbol = "P", unit = "kPa", min = 50, max = 110) double pressureKPa) {
     return Root.of(
         x -> {
           double temperatureC = bubbleTemperatureC(x, pressureKPa);

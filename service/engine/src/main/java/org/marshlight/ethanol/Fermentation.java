@@ -33,8 +33,8 @@ public final class Fermentation {
       meaning = "Glucose from the starch that is released and taken apart.",
       source = "stoichiometry")
   public static double glucoseKg(
-      @Argument(symbol = "S", unit = "kg", low = 0, high = 1e9) double starchKg,
-      @Argument(symbol = "r", unit = "1", low = 0, high = 1) double release) {
+      @Argument(symbol = "S", unit = "kg", min = 0, max = 1e9) double starchKg,
+      @Argument(symbol = "r", unit = "1", min = 0, max = 1) double release) {
     return starchKg * release * GLUCOSE / STARCH;
   }
 
@@ -47,8 +47,8 @@ public final class Fermentation {
       meaning = "Ethanol from the share of the glucose that ferments to it.",
       source = "stoichiometry")
   public static double ethanolKg(
-      @Argument(symbol = "G", unit = "kg", low = 0, high = 1e9) double glucoseKg,
-      @Argument(symbol = "f", unit = "1", low = 0, high = 1) double fermentation) {
+      @Argument(symbol = "G", unit = "kg", min = 0, max = 1e9) double glucoseKg,
+      @Argument(symbol = "f", unit = "1", min = 0, max = 1) double fermentation) {
     return glucoseKg * fermentation * 2 * Alcoholometry.ETHANOL / GLUCOSE;
   }
 
@@ -61,7 +61,7 @@ public final class Fermentation {
       meaning = "Carbon dioxide set free with an amount of ethanol.",
       source = "stoichiometry")
   public static double carbonDioxideKg(
-      @Argument(symbol = "E", unit = "kg", low = 0, high = 1e9) double ethanolKg) {
+      @Argument(symbol = "E", unit = "kg", min = 0, max = 1e9) double ethanolKg) {
     return ethanolKg * Stoichiometry.CARBON_DIOXIDE / Alcoholometry.ETHANOL;
   }
 
@@ -74,10 +74,10 @@ public final class Fermentation {
       meaning = "Pure ethanol at 20 Cel from starch, with the share kept at each step.",
       source = "stoichiometry")
   public static double litresOfStarch(
-      @Argument(symbol = "S", unit = "kg", low = 0, high = 1e9) double starchKg,
-      @Argument(symbol = "r", unit = "1", low = 0, high = 1) double release,
-      @Argument(symbol = "f", unit = "1", low = 0, high = 1) double fermentation,
-      @Argument(symbol = "d", unit = "1", low = 0, high = 1) double recovery) {
+      @Argument(symbol = "S", unit = "kg", min = 0, max = 1e9) double starchKg,
+      @Argument(symbol = "r", unit = "1", min = 0, max = 1) double release,
+      @Argument(symbol = "f", unit = "1", min = 0, max = 1) double fermentation,
+      @Argument(symbol = "d", unit = "1", min = 0, max = 1) double recovery) {
     return litres(ethanolKg(glucoseKg(starchKg, release), fermentation) * recovery);
   }
 
@@ -91,8 +91,8 @@ public final class Fermentation {
       source = "oiml-r22",
       equation = "definition of strength by volume")
   public static double beerStrength(
-      @Argument(symbol = "E", unit = "kg", low = 0, high = 1e9) double ethanolKg,
-      @Argument(symbol = "W", unit = "kg", low = 0.000001, high = 1e9) double waterKg) {
+      @Argument(symbol = "E", unit = "kg", min = 0, max = 1e9) double ethanolKg,
+      @Argument(symbol = "W", unit = "kg", min = 0.000001, max = 1e9) double waterKg) {
     return Alcoholometry.volumeFraction(ethanolKg / (ethanolKg + waterKg));
   }
 
@@ -106,8 +106,8 @@ public final class Fermentation {
       source = "oiml-r22",
       equation = "definition of strength by volume, inverted")
   public static double ethanolOfStrengthKg(
-      @Argument(symbol = "W", unit = "kg", low = 0, high = 1e9) double waterKg,
-      @Argument(symbol = "q", unit = "1", low = 0, high = 0.95) double volumeFraction) {
+      @Argument(symbol = "W", unit = "kg", min = 0, max = 1e9) double waterKg,
+      @Argument(symbol = "q", unit = "1", min = 0, max = 0.95) double volumeFraction) {
     double massFraction = Alcoholometry.massFraction(volumeFraction);
     return waterKg * massFraction / (1 - massFraction);
   }

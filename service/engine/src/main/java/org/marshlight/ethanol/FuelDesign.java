@@ -16,8 +16,8 @@ import org.marshlight.contract.Usual;
 public record FuelDesign(
     @Quantity(
             unit = "1",
-            low = 0,
-            high = 1,
+            min = 0,
+            max = 1,
             meaning = "Share of the lifted storage organs that is mashed.",
             usual = "ethanol.default.mashed-fraction")
         Double mashedFraction,

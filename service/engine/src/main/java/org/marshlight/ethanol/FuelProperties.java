@@ -22,9 +22,9 @@ public final class FuelProperties {
       meaning = "Net heating value of ethanol with water, the water's evaporation taken off.",
       source = "common-practice")
   public static double heatingValueMJKg(
-      @Argument(symbol = "p", unit = "1", low = 0, high = 1) double massFraction,
-      @Argument(symbol = "H_E", unit = "MJ/kg", low = 20, high = 35) double pureMJKg,
-      @Argument(symbol = "l_W", unit = "MJ/kg", low = 2, high = 3) double evaporationMJKg) {
+      @Argument(symbol = "p", unit = "1", min = 0, max = 1) double massFraction,
+      @Argument(symbol = "H_E", unit = "MJ/kg", min = 20, max = 35) double pureMJKg,
+      @Argument(symbol = "l_W", unit = "MJ/kg", min = 2, max = 3) double evaporationMJKg) {
     return massFraction * pureMJKg - (1 - massFraction) * evaporationMJKg;
   }
 
@@ -38,9 +38,9 @@ public final class FuelProperties {
       source = "oiml-r22",
       equation = "density from the general formula")
   public static double heatingValueMJL(
-      @Argument(symbol = "p", unit = "1", low = 0, high = 1) double massFraction,
-      @Argument(symbol = "H_E", unit = "MJ/kg", low = 20, high = 35) double pureMJKg,
-      @Argument(symbol = "l_W", unit = "MJ/kg", low = 2, high = 3) double evaporationMJKg) {
+      @Argument(symbol = "p", unit = "1", min = 0, max = 1) double massFraction,
+      @Argument(symbol = "H_E", unit = "MJ/kg", min = 20, max = 35) double pureMJKg,
+      @Argument(symbol = "l_W", unit = "MJ/kg", min = 2, max = 3) double evaporationMJKg) {
     return heatingValueMJKg(massFraction, pureMJKg, evaporationMJKg)
         * Alcoholometry.densityKgM3(massFraction, 20)
         / LITRES_PER_M3;
@@ -58,8 +58,8 @@ public final class FuelProperties {
       source = "liaw-2005",
       equation = "one fuel with a part that does not burn")
   public static double flashPointC(
-      @Argument(symbol = "q", unit = "1", low = 0.02, high = 1) double volumeFraction,
-      @Argument(symbol = "t_E", unit = "Cel", low = 5, high = 25) double pureFlashPointC) {
+      @Argument(symbol = "q", unit = "1", min = 0.02, max = 1) double volumeFraction,
+      @Argument(symbol = "t_E", unit = "Cel", min = 5, max = 25) double pureFlashPointC) {
     double x = Alcoholometry.moleFractionOfVolume(volumeFraction);
     double held = x * EthanolWaterEquilibrium.activityOfEthanol(x);
     double needed =

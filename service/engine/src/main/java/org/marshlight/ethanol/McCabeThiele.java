@@ -34,7 +34,7 @@ public final class McCabeThiele {
               + " points.",
       source = "carey-lewis-1932")
   public static double vapourFraction(
-      @Argument(symbol = "x", unit = "1", low = 0, high = 1) double moleFraction) {
+      @Argument(symbol = "x", unit = "1", min = 0, max = 1) double moleFraction) {
     return EquilibriumCurve.STANDARD.vapour(moleFraction);
   }
 
@@ -48,9 +48,9 @@ public final class McCabeThiele {
       source = "wankat-2012",
       equation = "definition of q")
   public static double feedQuality(
-      @Argument(symbol = "H", unit = "kJ/kg", low = -1e5, high = 1e5) double vapourEnthalpy,
-      @Argument(symbol = "h", unit = "kJ/kg", low = -1e5, high = 1e5) double liquidEnthalpy,
-      @Argument(symbol = "h_F", unit = "kJ/kg", low = -1e5, high = 1e5) double feedEnthalpy) {
+      @Argument(symbol = "H", unit = "kJ/kg", min = -1e5, max = 1e5) double vapourEnthalpy,
+      @Argument(symbol = "h", unit = "kJ/kg", min = -1e5, max = 1e5) double liquidEnthalpy,
+      @Argument(symbol = "h_F", unit = "kJ/kg", min = -1e5, max = 1e5) double feedEnthalpy) {
     return (vapourEnthalpy - feedEnthalpy) / (vapourEnthalpy - liquidEnthalpy);
   }
 
@@ -66,11 +66,11 @@ public final class McCabeThiele {
       source = "mccabe-thiele-1925",
       equation = "graphical construction, worked by numbers")
   public static double stages(
-      @Argument(symbol = "x_D", unit = "1", low = 0.00001, high = 0.95) double distillate,
-      @Argument(symbol = "x_F", unit = "1", low = 0.000001, high = 0.95) double feed,
-      @Argument(symbol = "x_B", unit = "1", low = 0.0000001, high = 0.9) double bottoms,
-      @Argument(symbol = "R", unit = "1", low = 0.01, high = 10000) double refluxRatio,
-      @Argument(symbol = "q", unit = "1", low = -2, high = 3) double feedQuality) {
+      @Argument(symbol = "x_D", unit = "1", min = 0.00001, max = 0.95) double distillate,
+      @Argument(symbol = "x_F", unit = "1", min = 0.000001, max = 0.95) double feed,
+      @Argument(symbol = "x_B", unit = "1", min = 0.0000001, max = 0.9) double bottoms,
+      @Argument(symbol = "R", unit = "1", min = 0.01, max = 10000) double refluxRatio,
+      @Argument(symbol = "q", unit = "1", min = -2, max = 3) double feedQuality) {
     double stages = steps(Lines.of(distillate, feed, bottoms, refluxRatio, feedQuality), PINCHED);
     return stages < PINCHED ? stages : Double.POSITIVE_INFINITY;
   }
@@ -85,8 +85,8 @@ public final class McCabeThiele {
       source = "mccabe-thiele-1925",
       equation = "total reflux")
   public static double minimumStages(
-      @Argument(symbol = "x_D", unit = "1", low = 0.00001, high = 0.95) double distillate,
-      @Argument(symbol = "x_B", unit = "1", low = 0.0000001, high = 0.9) double bottoms) {
+      @Argument(symbol = "x_D", unit = "1", min = 0.00001, max = 0.95) double distillate,
+      @Argument(symbol = "x_B", unit = "1", min = 0.0000001, max = 0.9) double bottoms) {
     double stages = steps(new Lines(distillate, bottoms, 0, 1, 0, 1), PINCHED);
     return stages < PINCHED ? stages : Double.POSITIVE_INFINITY;
   }
@@ -102,9 +102,9 @@ public final class McCabeThiele {
       source = "mccabe-thiele-1925",
       equation = "pinch")
   public static double minimumReflux(
-      @Argument(symbol = "x_D", unit = "1", low = 0.00001, high = 0.95) double distillate,
-      @Argument(symbol = "x_F", unit = "1", low = 0.000001, high = 0.95) double feed,
-      @Argument(symbol = "q", unit = "1", low = -2, high = 3) double feedQuality) {
+      @Argument(symbol = "x_D", unit = "1", min = 0.00001, max = 0.95) double distillate,
+      @Argument(symbol = "x_F", unit = "1", min = 0.000001, max = 0.95) double feed,
+      @Argument(symbol = "q", unit = "1", min = -2, max = 3) double feedQuality) {
     EquilibriumCurve curve = EquilibriumCurve.STANDARD;
     if (distillate >= curve.azeotrope()) {
       return Double.POSITIVE_INFINITY;
@@ -136,11 +136,11 @@ public final class McCabeThiele {
       source = "mccabe-thiele-1925",
       equation = "construction solved for the distillate")
   public static double distillate(
-      @Argument(symbol = "x_F", unit = "1", low = 0.000001, high = 0.8) double feed,
-      @Argument(symbol = "x_B", unit = "1", low = 0.0000001, high = 0.8) double bottoms,
-      @Argument(symbol = "plates", unit = "1", low = 1, high = 80) double theoreticalPlates,
-      @Argument(symbol = "R", unit = "1", low = 0.01, high = 10000) double refluxRatio,
-      @Argument(symbol = "q", unit = "1", low = -2, high = 3) double feedQuality) {
+      @Argument(symbol = "x_F", unit = "1", min = 0.000001, max = 0.8) double feed,
+      @Argument(symbol = "x_B", unit = "1", min = 0.0000001, max = 0.8) double bottoms,
+      @Argument(symbol = "plates", unit = "1", min = 1, max = 80) double theoreticalPlates,
+      @Argument(symbol = "R", unit = "1", min = 0.01, max = 10000) double refluxRatio,
+      @Argument(symbol = "q", unit = "1", min = -2, max = 3) double feedQuality) {
     return distillate(
         theoreticalPlates,
         feed,

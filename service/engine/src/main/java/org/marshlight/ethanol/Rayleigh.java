@@ -28,8 +28,8 @@ public final class Rayleigh {
       source = "rayleigh-1902",
       equation = "batch distillation of a binary mixture")
   public static double residueFraction(
-      @Argument(symbol = "x0", unit = "1", low = 0.00001, high = 0.88) double chargeMoleFraction,
-      @Argument(symbol = "x1", unit = "1", low = 0.000001, high = 0.88) double endMoleFraction) {
+      @Argument(symbol = "x0", unit = "1", min = 0.00001, max = 0.88) double chargeMoleFraction,
+      @Argument(symbol = "x1", unit = "1", min = 0.000001, max = 0.88) double endMoleFraction) {
     if (endMoleFraction >= chargeMoleFraction) {
       return 1;
     }
@@ -52,8 +52,8 @@ public final class Rayleigh {
       source = "rayleigh-1902",
       equation = "balance of the batch")
   public static double distillateMoleFraction(
-      @Argument(symbol = "x0", unit = "1", low = 0.00001, high = 0.88) double chargeMoleFraction,
-      @Argument(symbol = "x1", unit = "1", low = 0.000001, high = 0.88) double endMoleFraction) {
+      @Argument(symbol = "x0", unit = "1", min = 0.00001, max = 0.88) double chargeMoleFraction,
+      @Argument(symbol = "x1", unit = "1", min = 0.000001, max = 0.88) double endMoleFraction) {
     double residue = residueFraction(chargeMoleFraction, endMoleFraction);
     return (chargeMoleFraction - residue * endMoleFraction) / (1 - residue);
   }
@@ -68,8 +68,8 @@ public final class Rayleigh {
       source = "rayleigh-1902",
       equation = "batch distillation of a binary mixture")
   public static double endMoleFraction(
-      @Argument(symbol = "x0", unit = "1", low = 0.001, high = 0.88) double chargeMoleFraction,
-      @Argument(symbol = "D/W0", unit = "1", low = 0.001, high = 0.9) double distilledFraction) {
+      @Argument(symbol = "x0", unit = "1", min = 0.001, max = 0.88) double chargeMoleFraction,
+      @Argument(symbol = "D/W0", unit = "1", min = 0.001, max = 0.9) double distilledFraction) {
     double logarithm =
         Root.of(
             u -> residueFraction(chargeMoleFraction, FastMath.exp(u)) - 1 + distilledFraction,

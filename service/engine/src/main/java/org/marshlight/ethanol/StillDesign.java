@@ -17,36 +17,36 @@ public record StillDesign(
     @Meaning("Batch pot or column.") @Usual("pot") StillKind kind,
     @Quantity(
             unit = "1",
-            low = 1,
-            high = 80,
+            min = 1,
+            max = 80,
             meaning = "Theoretical plates of a column, reboiler not counted.",
             usual = "ethanol.default.theoretical-plates")
         Double theoreticalPlates,
     @Quantity(
             unit = "1",
-            low = 0.05,
-            high = 100,
+            min = 0.05,
+            max = 100,
             meaning = "Reflux to distillate, mole for mole.",
             usual = "ethanol.default.reflux-ratio")
         Double refluxRatio,
     @Quantity(
             unit = "1",
-            low = 1,
-            high = 2,
+            min = 1,
+            max = 2,
             meaning = "Runs of a pot, the first included.",
             usual = "ethanol.default.pot-runs")
         Integer runs,
     @Quantity(
             unit = "1",
-            low = 0,
-            high = 0.95,
+            min = 0,
+            max = 0.95,
             meaning = "Share of the stillage's heat that preheats the feed.",
             usual = "ethanol.default.feed-heat-recovered")
         Double feedHeatRecoveredFraction,
     @Quantity(
             unit = "%{vol}",
-            low = 1,
-            high = 97,
+            min = 1,
+            max = 97,
             meaning =
                 "Strength asked of the still, below that of the azeotrope; if not given, strength"
                     + " is a result alone.")

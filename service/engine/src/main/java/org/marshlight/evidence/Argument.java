@@ -19,8 +19,8 @@ public @interface Argument {
   String unit();
 
   /** Least value for which the formula is defined. */
-  double low();
+  double min();
 
   /** Greatest value for which the formula is defined. */
-  double high();
+  double max();
 }

@@ -16,32 +16,32 @@ public record CoefficientRow(
     @NotNull @Meaning("Symbol used on the method page.") @Size(max = 60) String symbol,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Central value.")
         double value,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "About the tenth percentile.")
         double low,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "About the ninetieth percentile.")
         double high,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Least value that a plan may set.")
         double least,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Greatest value that a plan may set.")
         double most,
     @NotNull @Meaning("How it is drawn in an uncertainty study.") Distribution distribution,

@@ -149,8 +149,8 @@ public final class FormulaBook {
                 parameter.getName(),
                 argument.symbol(),
                 argument.unit(),
-                argument.low(),
-                argument.high()));
+                argument.min(),
+                argument.max()));
       }
       FormulaEntry entry =
           new FormulaEntry(

@@ -27,14 +27,14 @@ public record FormulaEntry(
       @NotNull @Meaning("UCUM code.") @Size(max = 40) String unit,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Least value for which the formula is defined.")
           double low,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Greatest value for which the formula is defined.")
           double high) {}
 }

@@ -18,8 +18,8 @@ public record Step(
     @Meaning("What went in, by name of the parameter.") Map<String, Double> inputs,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "What came out.")
         double value,
     @NotNull @Meaning("UCUM code of the value.") @Size(max = 40) String unit,

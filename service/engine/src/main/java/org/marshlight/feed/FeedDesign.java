@@ -20,15 +20,15 @@ public record FeedDesign(
     @NotNull
         @Quantity(
             unit = "kg/d",
-            low = 0,
-            high = 5000,
+            min = 0,
+            max = 5000,
             meaning = "Fresh mass on each day of the months named.")
         Double freshKgPerDay,
     @Size(max = 12)
         @Quantity(
             unit = "1",
-            low = 1,
-            high = 12,
+            min = 1,
+            max = 12,
             meaning = "Months in which it is fed, 1 = January; all if not given.")
         List<Integer> months,
     @Valid @Meaning("Its own analysis, where a laboratory has tested it.")

@@ -13,68 +13,68 @@ import org.marshlight.contract.Quantity;
 public record Matter(
     @Quantity(
             unit = "kg",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Liquid water.")
         double waterKg,
     @Quantity(
             unit = "kg",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Dry organic mass.")
         double volatileSolidsKg,
     @Quantity(
             unit = "kg",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Dry mineral mass.")
         double fixedSolidsKg,
     @Quantity(
             unit = "kg",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Chemical oxygen demand.")
         double codKg,
     @Quantity(
             unit = "kg",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Carbon in organic matter and methane.")
         double organicCarbonKg,
     @Quantity(
             unit = "kg",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Carbon in carbon dioxide and bicarbonate.")
         double inorganicCarbonKg,
     @Quantity(
             unit = "kg",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Nitrogen in organic matter.")
         double organicNitrogenKg,
     @Quantity(
             unit = "kg",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Nitrogen in ammonium and ammonia.")
         double ammoniumNitrogenKg,
     @Quantity(
             unit = "kg",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Nitrogen in nitrate, nitrite and nitrogen gas.")
         double nitrateNitrogenKg,
     @Quantity(
             unit = "kg",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Phosphorus.")
         double phosphorusKg,
     @Quantity(
             unit = "kg",
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Potassium.")
         double potassiumKg) {
 

@@ -15,16 +15,16 @@ import org.marshlight.contract.Usual;
 public record PeopleDesign(
     @Quantity(
             unit = "1",
-            low = 0,
-            high = 200,
+            min = 0,
+            max = 200,
             meaning = "Number of people.",
             usual = "feed.default.people")
         Integer count,
     @TwelveMonths
         @Quantity(
             unit = "1",
-            low = 0,
-            high = 1,
+            min = 0,
+            max = 1,
             meaning = "Share of each month that they are at home; all of it if not given.")
         List<Double> presentFraction,
     @Meaning("What of their wastewater enters the tank.") @Usual("all") Wastewater wastewater) {}

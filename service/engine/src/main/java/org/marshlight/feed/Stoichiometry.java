@@ -46,7 +46,7 @@ public final class Stoichiometry {
       meaning = "Dry methane at 0 Cel and 101.325 kPa that holds a given COD.",
       source = "stoichiometry")
   public static double methaneOfCodNm3(
-      @Argument(symbol = "COD", unit = "kg", low = 0, high = 1e9) double codKg) {
+      @Argument(symbol = "COD", unit = "kg", min = 0, max = 1e9) double codKg) {
     return codKg * MOLAR_VOLUME_M3_KMOL / (4 * OXYGEN);
   }
 
@@ -61,10 +61,10 @@ public final class Stoichiometry {
               + " carbon dioxide, ammonia and water.",
       source = "stoichiometry")
   public static double waterOfOxidationKg(
-      @Argument(symbol = "VS", unit = "kg", low = -1e9, high = 1e9) double volatileSolidsKg,
-      @Argument(symbol = "COD", unit = "kg", low = -1e9, high = 1e9) double codKg,
-      @Argument(symbol = "C", unit = "kg", low = -1e9, high = 1e9) double carbonKg,
-      @Argument(symbol = "N", unit = "kg", low = -1e9, high = 1e9) double nitrogenKg) {
+      @Argument(symbol = "VS", unit = "kg", min = -1e9, max = 1e9) double volatileSolidsKg,
+      @Argument(symbol = "COD", unit = "kg", min = -1e9, max = 1e9) double codKg,
+      @Argument(symbol = "C", unit = "kg", min = -1e9, max = 1e9) double carbonKg,
+      @Argument(symbol = "N", unit = "kg", min = -1e9, max = 1e9) double nitrogenKg) {
     return volatileSolidsKg
         + codKg
         - carbonKg * CARBON_DIOXIDE / CARBON
@@ -89,10 +89,10 @@ public final class Stoichiometry {
       meaning = "COD of a compound C_n H_a O_b N_c against ammonia.",
       source = "stoichiometry")
   public static double theoreticalCodKgKg(
-      @Argument(symbol = "n", unit = "1", low = 0.001, high = 1000) double carbon,
-      @Argument(symbol = "a", unit = "1", low = 0, high = 2000) double hydrogen,
-      @Argument(symbol = "b", unit = "1", low = 0, high = 1000) double oxygen,
-      @Argument(symbol = "c", unit = "1", low = 0, high = 1000) double nitrogen) {
+      @Argument(symbol = "n", unit = "1", min = 0.001, max = 1000) double carbon,
+      @Argument(symbol = "a", unit = "1", min = 0, max = 2000) double hydrogen,
+      @Argument(symbol = "b", unit = "1", min = 0, max = 1000) double oxygen,
+      @Argument(symbol = "c", unit = "1", min = 0, max = 1000) double nitrogen) {
     return 2
         * OXYGEN
         * (carbon + hydrogen / 4 - oxygen / 2 - 0.75 * nitrogen)
@@ -109,10 +109,10 @@ public final class Stoichiometry {
       source = "buswell-1952",
       equation = "extended with nitrogen")
   public static double buswellMethaneNm3Kg(
-      @Argument(symbol = "n", unit = "1", low = 0.001, high = 1000) double carbon,
-      @Argument(symbol = "a", unit = "1", low = 0, high = 2000) double hydrogen,
-      @Argument(symbol = "b", unit = "1", low = 0, high = 1000) double oxygen,
-      @Argument(symbol = "c", unit = "1", low = 0, high = 1000) double nitrogen) {
+      @Argument(symbol = "n", unit = "1", min = 0.001, max = 1000) double carbon,
+      @Argument(symbol = "a", unit = "1", min = 0, max = 2000) double hydrogen,
+      @Argument(symbol = "b", unit = "1", min = 0, max = 1000) double oxygen,
+      @Argument(symbol = "c", unit = "1", min = 0, max = 1000) double nitrogen) {
     return MOLAR_VOLUME_M3_KMOL
         * (carbon / 2 + hydrogen / 8 - oxygen / 4 - 3 * nitrogen / 8)
         / molarMass(carbon, hydrogen, oxygen, nitrogen);
@@ -129,10 +129,10 @@ public final class Stoichiometry {
       source = "buswell-1952",
       equation = "extended with nitrogen")
   public static double buswellMethaneFraction(
-      @Argument(symbol = "n", unit = "1", low = 0.001, high = 1000) double carbon,
-      @Argument(symbol = "a", unit = "1", low = 0, high = 2000) double hydrogen,
-      @Argument(symbol = "b", unit = "1", low = 0, high = 1000) double oxygen,
-      @Argument(symbol = "c", unit = "1", low = 0, high = 1000) double nitrogen) {
+      @Argument(symbol = "n", unit = "1", min = 0.001, max = 1000) double carbon,
+      @Argument(symbol = "a", unit = "1", min = 0, max = 2000) double hydrogen,
+      @Argument(symbol = "b", unit = "1", min = 0, max = 1000) double oxygen,
+      @Argument(symbol = "c", unit = "1", min = 0, max = 1000) double nitrogen) {
     return (carbon / 2 + hydrogen / 8 - oxygen / 4 - 3 * nitrogen / 8) / carbon;
   }
 

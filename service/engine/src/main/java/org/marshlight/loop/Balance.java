@@ -18,26 +18,26 @@ public record Balance(
     @NotNull @Meaning("UCUM code.") @Size(max = 20) String unit,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = 0,
-            high = Quantity.UNBOUNDED,
+            min = 0,
+            max = Quantity.UNBOUNDED,
             meaning = "What came in.")
         double in,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = 0,
-            high = Quantity.UNBOUNDED,
+            min = 0,
+            max = Quantity.UNBOUNDED,
             meaning = "What went out.")
         double out,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "What is held more at the year's end.")
         double stored,
     @Quantity(
             unit = "1",
-            low = 0,
-            high = Quantity.UNBOUNDED,
+            min = 0,
+            max = Quantity.UNBOUNDED,
             meaning = "|in - out - stored| / max(in, out, 1e-12).")
         double relativeResidual) {
 

@@ -16,8 +16,8 @@ public record Closure(
     @NotNull @Meaning("What is followed.") @Size(max = 40) String quantity,
     @Quantity(
             unit = "1",
-            low = 0,
-            high = Quantity.UNBOUNDED,
+            min = 0,
+            max = Quantity.UNBOUNDED,
             meaning =
                 "What returns to land over what people, feeds and purchases bring; null if they"
                     + " bring none.")

@@ -19,8 +19,8 @@ public record Flow(
     @NotNull @Meaning("Where it goes.") @Size(max = 60) String to,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Amount in a year.")
         double perYear,
     @NotNull @Meaning("UCUM code.") @Size(max = 20) String unit,

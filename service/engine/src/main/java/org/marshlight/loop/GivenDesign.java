@@ -23,68 +23,68 @@ public record GivenDesign(
   /** Outflow of a tank. */
   @Meaning("Outflow of a tank; what is not given is that of a usual septic tank.")
   public record Effluent(
-      @NotNull @Quantity(unit = "m3/d", low = 0.001, high = 500, meaning = "Flow on each day.")
+      @NotNull @Quantity(unit = "m3/d", min = 0.001, max = 500, meaning = "Flow on each day.")
           Double flowM3Day,
       @Quantity(
               unit = "Cel",
-              low = 0.5,
-              high = 45,
+              min = 0.5,
+              max = 45,
               meaning = "Temperature of the flow through the year.",
               usual = "wetland.default.effluent-temperature")
           Double temperatureC,
       @Quantity(
               unit = "mg/L",
-              low = 1,
-              high = 20000,
+              min = 1,
+              max = 20000,
               meaning = "Five-day biochemical oxygen demand.",
               usual = "wetland.default.effluent-bod5")
           Double bod5MgL,
       @Quantity(
               unit = "mg/L",
-              low = 1,
-              high = 40000,
+              min = 1,
+              max = 40000,
               meaning = "Chemical oxygen demand.",
               usual = "wetland.default.effluent-cod")
           Double codMgL,
       @Quantity(
               unit = "mg/L",
-              low = 0,
-              high = 20000,
+              min = 0,
+              max = 20000,
               meaning = "Suspended solids.",
               usual = "wetland.default.effluent-suspended-solids")
           Double suspendedSolidsMgL,
       @Quantity(
               unit = "mg/L",
-              low = 0,
-              high = 5000,
+              min = 0,
+              max = 5000,
               meaning = "Total nitrogen.",
               usual = "wetland.default.effluent-nitrogen")
           Double totalNitrogenMgL,
       @Quantity(
               unit = "mg/L",
-              low = 0,
-              high = 1000,
+              min = 0,
+              max = 1000,
               meaning = "Total phosphorus.",
               usual = "wetland.default.effluent-phosphorus")
           Double totalPhosphorusMgL,
       @Quantity(
               unit = "mg/L",
-              low = 0,
-              high = 5000,
+              min = 0,
+              max = 5000,
               meaning = "Potassium.",
               usual = "wetland.default.effluent-potassium")
           Double potassiumMgL,
       @Quantity(
               unit = "mg/L",
-              low = 0,
-              high = 50000,
+              min = 0,
+              max = 50000,
               meaning = "Dissolved minerals, those of the water supply included.",
               usual = "wetland.default.effluent-dissolved-solids")
           Double dissolvedSolidsMgL,
       @Quantity(
               unit = "{CFU}/dL",
-              low = 0,
-              high = 1e11,
+              min = 0,
+              max = 1e11,
               meaning = "Faecal coliforms in 100 mL.",
               usual = "wetland.default.effluent-coliforms")
           Double faecalColiformsPer100ML) {}
@@ -97,20 +97,20 @@ public record GivenDesign(
       @NotNull
           @Quantity(
               unit = "kg",
-              low = 0,
-              high = 1e6,
+              min = 0,
+              max = 1e6,
               meaning = "Dry mass of storage organs lifted in a year.")
           Double storageOrganDryKg,
       @Quantity(
               unit = "kg",
-              low = 0,
-              high = 1e6,
+              min = 0,
+              max = 1e6,
               meaning = "Dry mass of tops cut in a year; none if not given.")
           Double topsDryKg,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = 0.9,
+              min = 0,
+              max = 0.9,
               meaning = "Starch in the organs' dry mass; the plant's own if not given.")
           Double starchFraction,
       @Meaning("Whether it grew on human waste; yes if not given.") Boolean humanOrigin) {
@@ -125,33 +125,33 @@ public record GivenDesign(
   @Meaning("What a still leaves in a year; what is not given is usual for starch.")
   public record Stillage(
       @NotNull
-          @Quantity(unit = "kg", low = 0, high = 1e7, meaning = "Fresh mass of stillage in a year.")
+          @Quantity(unit = "kg", min = 0, max = 1e7, meaning = "Fresh mass of stillage in a year.")
           Double freshKg,
       @Quantity(
               unit = "1",
-              low = 0.001,
-              high = 0.5,
+              min = 0.001,
+              max = 0.5,
               meaning = "Dry share of its mass.",
               usual = "ethanol.default.stillage-solids")
           Double totalSolidsFraction,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = 0.2,
+              min = 0,
+              max = 0.2,
               meaning = "Nitrogen in its dry mass.",
               usual = "ethanol.default.stillage-nitrogen")
           Double nitrogenFraction,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = 0.1,
+              min = 0,
+              max = 0.1,
               meaning = "Phosphorus in its dry mass.",
               usual = "ethanol.default.stillage-phosphorus")
           Double phosphorusFraction,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = 0.2,
+              min = 0,
+              max = 0.2,
               meaning = "Potassium in its dry mass.",
               usual = "ethanol.default.stillage-potassium")
           Double potassiumFraction,

@@ -140,7 +140,7 @@ public final class NegligibleNumbers {
     Quantity quantity = field.quantity().orElse(null);
     if (quantity == null
         || quantity.unit().equals(Quantity.UNIT_BESIDE)
-        || !negligible(value, quantity.low(), quantity.high())) {
+        || !negligible(value, quantity.min(), quantity.max())) {
       return value;
     }
     note(pointer, field.name(), value);

@@ -226,8 +226,8 @@ public final class PlanField {
           pointer,
           path,
           quantity.unit(),
-          quantity.low(),
-          quantity.high(),
+          quantity.min(),
+          quantity.max(),
           quantity.meaning(),
           field.elementType() == Integer.class,
           quantity.usual());

@@ -95,7 +95,7 @@ public final class RecordCheck {
     }
     Fault fault =
         outOfRange(
-            pointer, value, fieldName(pointer), quantity.low(), quantity.high(), quantity.unit());
+            pointer, value, fieldName(pointer), quantity.min(), quantity.max(), quantity.unit());
     return quantity.reason().isEmpty() ? fault : because(fault, quantity.reason());
   }
 

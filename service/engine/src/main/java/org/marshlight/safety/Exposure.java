@@ -29,7 +29,7 @@ public final class Exposure {
       source = "cpsc-scald",
       equation = "figures of the commission, joined")
   public static double scaldSeconds(
-      @Argument(symbol = "T", unit = "Cel", low = 45, high = 100) double temperatureC) {
+      @Argument(symbol = "T", unit = "Cel", min = 45, max = 100) double temperatureC) {
     int piece = 0;
     while (piece < SCALD_C.length - 2 && temperatureC > SCALD_C[piece + 1]) {
       piece++;
@@ -50,7 +50,7 @@ public final class Exposure {
       source = "cfr-503",
       equation = "257 appendix II, linear between its ends")
   public static double digestionDays(
-      @Argument(symbol = "t", unit = "Cel", low = 20, high = 55) double temperatureC) {
+      @Argument(symbol = "t", unit = "Cel", min = 20, max = 55) double temperatureC) {
     return Math.max(15, 60 - 3 * (temperatureC - 20));
   }
 
@@ -64,7 +64,7 @@ public final class Exposure {
       source = "cfr-19",
       equation = "definition of the proof gallon")
   public static double proofGallons(
-      @Argument(symbol = "V", unit = "L", low = 0, high = 1e9) double ethanolL) {
+      @Argument(symbol = "V", unit = "L", min = 0, max = 1e9) double ethanolL) {
     return ethanolL / (LITRES_PER_GALLON / 2);
   }
 }

@@ -27,9 +27,9 @@ public final class RoomGas {
       source = "usbr-hvac",
       equation = "balance of a well-mixed room, leak counted as air change")
   public static double steadyFraction(
-      @Argument(symbol = "q", unit = "m3/h", low = 0, high = 1e5) double leakM3Hour,
-      @Argument(symbol = "x", unit = "1", low = 0, high = 1) double methaneFraction,
-      @Argument(symbol = "Q", unit = "m3/h", low = 1e-9, high = 1e7) double airM3Hour) {
+      @Argument(symbol = "q", unit = "m3/h", min = 0, max = 1e5) double leakM3Hour,
+      @Argument(symbol = "x", unit = "1", min = 0, max = 1) double methaneFraction,
+      @Argument(symbol = "Q", unit = "m3/h", min = 1e-9, max = 1e7) double airM3Hour) {
     return methaneFraction * leakM3Hour / (airM3Hour + leakM3Hour);
   }
 
@@ -45,11 +45,11 @@ public final class RoomGas {
       source = "usbr-hvac",
       equation = "build-up in a well-mixed room")
   public static double hoursTo(
-      @Argument(symbol = "C", unit = "1", low = 0, high = 1) double methaneShare,
-      @Argument(symbol = "V", unit = "m3", low = 0.1, high = 1e6) double roomM3,
-      @Argument(symbol = "q", unit = "m3/h", low = 0, high = 1e5) double leakM3Hour,
-      @Argument(symbol = "x", unit = "1", low = 0, high = 1) double methaneFraction,
-      @Argument(symbol = "Q", unit = "m3/h", low = 1e-9, high = 1e7) double airM3Hour) {
+      @Argument(symbol = "C", unit = "1", min = 0, max = 1) double methaneShare,
+      @Argument(symbol = "V", unit = "m3", min = 0.1, max = 1e6) double roomM3,
+      @Argument(symbol = "q", unit = "m3/h", min = 0, max = 1e5) double leakM3Hour,
+      @Argument(symbol = "x", unit = "1", min = 0, max = 1) double methaneFraction,
+      @Argument(symbol = "Q", unit = "m3/h", min = 1e-9, max = 1e7) double airM3Hour) {
     return time(methaneShare, roomM3, leakM3Hour, methaneFraction, airM3Hour).orElse(Double.NaN);
   }
 
@@ -72,9 +72,9 @@ public final class RoomGas {
       source = "usbr-hvac",
       equation = "steady balance solved for the air")
   public static double airNeededM3Hour(
-      @Argument(symbol = "q", unit = "m3/h", low = 0, high = 1e5) double leakM3Hour,
-      @Argument(symbol = "x", unit = "1", low = 0, high = 1) double methaneFraction,
-      @Argument(symbol = "C", unit = "1", low = 1e-6, high = 1) double methaneShare) {
+      @Argument(symbol = "q", unit = "m3/h", min = 0, max = 1e5) double leakM3Hour,
+      @Argument(symbol = "x", unit = "1", min = 0, max = 1) double methaneFraction,
+      @Argument(symbol = "C", unit = "1", min = 1e-6, max = 1) double methaneShare) {
     return Math.max(0, leakM3Hour * (methaneFraction / methaneShare - 1));
   }
 
@@ -90,9 +90,9 @@ public final class RoomGas {
       source = "usbr-hvac",
       equation = "p. 106")
   public static double purgeAirChanges(
-      @Argument(symbol = "C_0", unit = "1", low = 1e-6, high = 1) double firstShare,
-      @Argument(symbol = "C_1", unit = "1", low = 1e-6, high = 1) double lastShare,
-      @Argument(symbol = "K", unit = "1", low = 0.01, high = 1) double mixingEfficiency) {
+      @Argument(symbol = "C_0", unit = "1", min = 1e-6, max = 1) double firstShare,
+      @Argument(symbol = "C_1", unit = "1", min = 1e-6, max = 1) double lastShare,
+      @Argument(symbol = "K", unit = "1", min = 0.01, max = 1) double mixingEfficiency) {
     return FastMath.log(firstShare / lastShare) / mixingEfficiency;
   }
 
@@ -106,9 +106,9 @@ public final class RoomGas {
       source = "common-practice",
       equation = "dilution of gas with methane share x")
   public static double roomSulphidePpm(
-      @Argument(symbol = "S", unit = "[ppm]", low = 0, high = 1e6) double gasSulphidePpm,
-      @Argument(symbol = "C", unit = "1", low = 0, high = 1) double methaneShare,
-      @Argument(symbol = "x", unit = "1", low = 0.01, high = 1) double methaneFraction) {
+      @Argument(symbol = "S", unit = "[ppm]", min = 0, max = 1e6) double gasSulphidePpm,
+      @Argument(symbol = "C", unit = "1", min = 0, max = 1) double methaneShare,
+      @Argument(symbol = "x", unit = "1", min = 0.01, max = 1) double methaneFraction) {
     return gasSulphidePpm * methaneShare / methaneFraction;
   }
 
@@ -123,7 +123,7 @@ public final class RoomGas {
       source = "stoichiometry",
       equation = "ideal gases")
   public static double relativeDensity(
-      @Argument(symbol = "x", unit = "1", low = 0, high = 1) double methaneFraction) {
+      @Argument(symbol = "x", unit = "1", min = 0, max = 1) double methaneFraction) {
     return (methaneFraction * Stoichiometry.METHANE
             + (1 - methaneFraction) * Stoichiometry.CARBON_DIOXIDE)
         / AIR;
@@ -141,9 +141,9 @@ public final class RoomGas {
       source = "methane-limits",
       equation = "dilution to the limit L")
   public static double flammableM3(
-      @Argument(symbol = "V", unit = "m3", low = 0, high = 1e6) double gasM3,
-      @Argument(symbol = "x", unit = "1", low = 0, high = 1) double methaneFraction,
-      @Argument(symbol = "L", unit = "1", low = 0.01, high = 0.2) double limit) {
+      @Argument(symbol = "V", unit = "m3", min = 0, max = 1e6) double gasM3,
+      @Argument(symbol = "x", unit = "1", min = 0, max = 1) double methaneFraction,
+      @Argument(symbol = "L", unit = "1", min = 0.01, max = 0.2) double limit) {
     return gasM3 * methaneFraction / limit;
   }
 }

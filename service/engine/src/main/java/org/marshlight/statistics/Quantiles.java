@@ -33,9 +33,9 @@ public final class Quantiles {
       source = "nist-handbook",
       equation = "1.3.6.6.2")
   public static double uniform(
-      @Argument(symbol = "p", unit = "1", low = 0, high = 1) double p,
-      @Argument(symbol = "a", unit = "1", low = -1e15, high = 1e15) double least,
-      @Argument(symbol = "b", unit = "1", low = -1e15, high = 1e15) double most) {
+      @Argument(symbol = "p", unit = "1", min = 0, max = 1) double p,
+      @Argument(symbol = "a", unit = "1", min = -1e15, max = 1e15) double least,
+      @Argument(symbol = "b", unit = "1", min = -1e15, max = 1e15) double most) {
     return least + p * (most - least);
   }
 
@@ -58,10 +58,10 @@ public final class Quantiles {
       meaning = "Value below which a triangular quantity lies with a probability.",
       source = "evans-distributions")
   public static double triangular(
-      @Argument(symbol = "p", unit = "1", low = 0, high = 1) double p,
-      @Argument(symbol = "a", unit = "1", low = -1e15, high = 1e15) double least,
-      @Argument(symbol = "c", unit = "1", low = -1e15, high = 1e15) double mode,
-      @Argument(symbol = "b", unit = "1", low = -1e15, high = 1e15) double most) {
+      @Argument(symbol = "p", unit = "1", min = 0, max = 1) double p,
+      @Argument(symbol = "a", unit = "1", min = -1e15, max = 1e15) double least,
+      @Argument(symbol = "c", unit = "1", min = -1e15, max = 1e15) double mode,
+      @Argument(symbol = "b", unit = "1", min = -1e15, max = 1e15) double most) {
     if (!inOrder(least, mode, most)) {
       return Double.NaN;
     }
@@ -88,10 +88,10 @@ public final class Quantiles {
       meaning = "Value below which a PERT quantity lies with a probability.",
       source = "malcolm-1959")
   public static double pert(
-      @Argument(symbol = "p", unit = "1", low = 0, high = 1) double p,
-      @Argument(symbol = "a", unit = "1", low = -1e15, high = 1e15) double least,
-      @Argument(symbol = "c", unit = "1", low = -1e15, high = 1e15) double mode,
-      @Argument(symbol = "b", unit = "1", low = -1e15, high = 1e15) double most) {
+      @Argument(symbol = "p", unit = "1", min = 0, max = 1) double p,
+      @Argument(symbol = "a", unit = "1", min = -1e15, max = 1e15) double least,
+      @Argument(symbol = "c", unit = "1", min = -1e15, max = 1e15) double mode,
+      @Argument(symbol = "b", unit = "1", min = -1e15, max = 1e15) double most) {
     if (!inOrder(least, mode, most)) {
       return Double.NaN;
     }
@@ -126,9 +126,9 @@ public final class Quantiles {
       source = "nist-handbook",
       equation = "1.3.6.6.1")
   public static double normal(
-      @Argument(symbol = "p", unit = "1", low = 1e-300, high = 0.9999999999999999) double p,
-      @Argument(symbol = "mu", unit = "1", low = -1e15, high = 1e15) double mean,
-      @Argument(symbol = "sigma", unit = "1", low = 0, high = 1e15) double deviation) {
+      @Argument(symbol = "p", unit = "1", min = 1e-300, max = 0.9999999999999999) double p,
+      @Argument(symbol = "mu", unit = "1", min = -1e15, max = 1e15) double mean,
+      @Argument(symbol = "sigma", unit = "1", min = 0, max = 1e15) double deviation) {
     return mean + deviation * ROOT_OF_TWO * Erf.erfInv(2 * p - 1);
   }
 
@@ -148,9 +148,9 @@ public final class Quantiles {
       source = "nist-handbook",
       equation = "1.3.6.6.9")
   public static double lognormal(
-      @Argument(symbol = "p", unit = "1", low = 1e-300, high = 0.9999999999999999) double p,
-      @Argument(symbol = "m", unit = "1", low = 0, high = 1e15) double median,
-      @Argument(symbol = "sigma", unit = "1", low = 0, high = 100) double deviation) {
+      @Argument(symbol = "p", unit = "1", min = 1e-300, max = 0.9999999999999999) double p,
+      @Argument(symbol = "m", unit = "1", min = 0, max = 1e15) double median,
+      @Argument(symbol = "sigma", unit = "1", min = 0, max = 100) double deviation) {
     return median * FastMath.exp(normal(p, 0, deviation));
   }
 
@@ -171,9 +171,9 @@ public final class Quantiles {
       source = "nist-handbook",
       equation = "1.3.6.6.9")
   public static double lognormalDeviation(
-      @Argument(symbol = "p", unit = "1", low = 1e-300, high = 0.9999999999999999) double p,
-      @Argument(symbol = "m", unit = "1", low = 1e-300, high = 1e15) double median,
-      @Argument(symbol = "x_p", unit = "1", low = 1e-300, high = 1e15) double percentile) {
+      @Argument(symbol = "p", unit = "1", min = 1e-300, max = 0.9999999999999999) double p,
+      @Argument(symbol = "m", unit = "1", min = 1e-300, max = 1e15) double median,
+      @Argument(symbol = "x_p", unit = "1", min = 1e-300, max = 1e15) double percentile) {
     return FastMath.log(percentile / median) / normal(p, 0, 1);
   }
 }

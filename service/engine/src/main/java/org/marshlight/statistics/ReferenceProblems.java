@@ -41,9 +41,9 @@ public final class ReferenceProblems {
       source = "saltelli-2007",
       equation = "chapter 4, exercise 5")
   public static double ishigamiFirstOrder(
-      @Argument(symbol = "i", unit = "1", low = 1, high = ISHIGAMI_INPUTS) double input,
-      @Argument(symbol = "N", unit = "1", low = 16, high = 16384) double points,
-      @Argument(symbol = "seed", unit = "1", low = 0, high = 1e9) double seed) {
+      @Argument(symbol = "i", unit = "1", min = 1, max = ISHIGAMI_INPUTS) double input,
+      @Argument(symbol = "N", unit = "1", min = 16, max = 16384) double points,
+      @Argument(symbol = "seed", unit = "1", min = 0, max = 1e9) double seed) {
     return ishigami((int) points, (long) seed).first()[(int) input - 1];
   }
 
@@ -63,9 +63,9 @@ public final class ReferenceProblems {
       source = "saltelli-2007",
       equation = "chapter 4, exercise 5")
   public static double ishigamiTotal(
-      @Argument(symbol = "i", unit = "1", low = 1, high = ISHIGAMI_INPUTS) double input,
-      @Argument(symbol = "N", unit = "1", low = 16, high = 16384) double points,
-      @Argument(symbol = "seed", unit = "1", low = 0, high = 1e9) double seed) {
+      @Argument(symbol = "i", unit = "1", min = 1, max = ISHIGAMI_INPUTS) double input,
+      @Argument(symbol = "N", unit = "1", min = 16, max = 16384) double points,
+      @Argument(symbol = "seed", unit = "1", min = 0, max = 1e9) double seed) {
     return ishigami((int) points, (long) seed).total()[(int) input - 1];
   }
 
@@ -100,9 +100,9 @@ public final class ReferenceProblems {
       meaning = "First-order Sobol index of an additive model as the sensitivity study finds it.",
       source = "saltelli-2007")
   public static double additiveFirstOrder(
-      @Argument(symbol = "i", unit = "1", low = 1, high = 3) double input,
-      @Argument(symbol = "N", unit = "1", low = 16, high = 16384) double points,
-      @Argument(symbol = "seed", unit = "1", low = 0, high = 1e9) double seed) {
+      @Argument(symbol = "i", unit = "1", min = 1, max = 3) double input,
+      @Argument(symbol = "N", unit = "1", min = 16, max = 16384) double points,
+      @Argument(symbol = "seed", unit = "1", min = 0, max = 1e9) double seed) {
     return additive((int) points, (long) seed).first()[(int) input - 1];
   }
 
@@ -121,9 +121,9 @@ public final class ReferenceProblems {
       meaning = "Total Sobol index of an additive model as the sensitivity study finds it.",
       source = "saltelli-2007")
   public static double additiveTotal(
-      @Argument(symbol = "i", unit = "1", low = 1, high = 3) double input,
-      @Argument(symbol = "N", unit = "1", low = 16, high = 16384) double points,
-      @Argument(symbol = "seed", unit = "1", low = 0, high = 1e9) double seed) {
+      @Argument(symbol = "i", unit = "1", min = 1, max = 3) double input,
+      @Argument(symbol = "N", unit = "1", min = 16, max = 16384) double points,
+      @Argument(symbol = "seed", unit = "1", min = 0, max = 1e9) double seed) {
     return additive((int) points, (long) seed).total()[(int) input - 1];
   }
 
@@ -156,9 +156,9 @@ public final class ReferenceProblems {
       source = "jcgm-101",
       equation = "9.2")
   public static double rectangularSumHalfInterval(
-      @Argument(symbol = "u_4", unit = "1", low = 0, high = 1000) double fourth,
-      @Argument(symbol = "N", unit = "1", low = 16, high = 16384) double draws,
-      @Argument(symbol = "seed", unit = "1", low = 0, high = 1e9) double seed) {
+      @Argument(symbol = "u_4", unit = "1", min = 0, max = 1000) double fourth,
+      @Argument(symbol = "N", unit = "1", min = 16, max = 16384) double draws,
+      @Argument(symbol = "seed", unit = "1", min = 0, max = 1e9) double seed) {
     double[] half = {RECTANGLE, RECTANGLE, RECTANGLE, RECTANGLE * fourth};
     double[][] points = SobolPoints.scrambled((int) draws, half.length, (long) seed);
     double[] sums = new double[points.length];
@@ -185,7 +185,7 @@ public final class ReferenceProblems {
       source = "nist-strd",
       equation = "MGH17")
   public static double mgh17Parameter(
-      @Argument(symbol = "i", unit = "1", low = 1, high = 5) double parameter) {
+      @Argument(symbol = "i", unit = "1", min = 1, max = 5) double parameter) {
     return mgh17().parameters()[(int) parameter - 1];
   }
 
@@ -203,7 +203,7 @@ public final class ReferenceProblems {
       source = "nist-strd",
       equation = "MGH17")
   public static double mgh17Deviation(
-      @Argument(symbol = "i", unit = "1", low = 1, high = 5) double parameter) {
+      @Argument(symbol = "i", unit = "1", min = 1, max = 5) double parameter) {
     LeastSquaresFit.Result fit = mgh17();
     double freedom = fit.values().length - fit.parameters().length;
     return fit.deviation((int) parameter - 1) * FastMath.sqrt(fit.squares() / freedom);

@@ -64,8 +64,8 @@ public final class SobolPoints {
       meaning = "Coordinate of a point of the Sobol sequence before it is scrambled.",
       source = "joe-kuo-2008")
   public static double coordinate(
-      @Argument(symbol = "i", unit = "1", low = 0, high = 1e6) double index,
-      @Argument(symbol = "d", unit = "1", low = 1, high = MOST_EVEN) double dimension) {
+      @Argument(symbol = "i", unit = "1", min = 0, max = 1e6) double index,
+      @Argument(symbol = "d", unit = "1", min = 1, max = MOST_EVEN) double dimension) {
     int coordinate = (int) dimension;
     return new SobolSequenceGenerator(coordinate).skipTo((int) index)[coordinate - 1];
   }

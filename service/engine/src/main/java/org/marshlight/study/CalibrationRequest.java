@@ -28,15 +28,15 @@ public record CalibrationRequest(
         String logbook,
     @Quantity(
             unit = "K",
-            low = 0.01,
-            high = 20,
+            min = 0.01,
+            max = 20,
             meaning = "Standard uncertainty of a month's temperature.",
             usual = "study.default.temperature-uncertainty")
         Double temperatureUncertaintyK,
     @Quantity(
             unit = "%",
-            low = 0.1,
-            high = 100,
+            min = 0.1,
+            max = 100,
             meaning = "Standard uncertainty of a month's gas.",
             usual = "study.default.gas-uncertainty")
         Double gasUncertaintyPercent,
@@ -45,15 +45,15 @@ public record CalibrationRequest(
         List<@NotNull @Size(max = 200) String> fit,
     @Quantity(
             unit = "1",
-            low = 16,
-            high = 16384,
+            min = 16,
+            max = 16384,
             meaning = "Draws of the band with which the readings are compared.",
             usual = "study.default.band-draws")
         Integer draws,
     @Quantity(
             unit = "1",
-            low = 0,
-            high = 2147483647,
+            min = 0,
+            max = 2147483647,
             meaning = "Seed of the draws.",
             usual = "study.default.seed")
         Integer seed)

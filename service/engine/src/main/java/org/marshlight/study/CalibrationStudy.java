@@ -20,8 +20,8 @@ public record CalibrationStudy(
         List<Fitted> coefficients,
     @Quantity(
             unit = "1",
-            low = 0,
-            high = Quantity.UNBOUNDED,
+            min = 0,
+            max = Quantity.UNBOUNDED,
             meaning =
                 "Squared deviations over their number less that of the coefficients: about one if"
                     + " readings and model agree within the readings' uncertainties.")
@@ -29,8 +29,8 @@ public record CalibrationStudy(
     @Meaning("Each reading against the model.") @Size(max = 24) List<ComparedMonth> months,
     @Quantity(
             unit = "1",
-            low = 0,
-            high = 24,
+            min = 0,
+            max = 24,
             meaning = "How many readings lie outside of the predicted band.")
         int outside,
     @Meaning("What to look at.") @Size(max = 20) List<Reason> causes,
@@ -56,27 +56,27 @@ public record CalibrationStudy(
       @Meaning("What it is.") @Size(max = 2000) String meaning,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Fitted value.")
           double value,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Value before.")
           double before,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning =
                   "Lower end of its interval of 95 percent, cut at what it may be; null if it is not told.")
           Double low,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning =
                   "Upper end of its interval of 95 percent, cut at what it may be; null if it is not told.")
           Double high,
@@ -93,43 +93,43 @@ public record CalibrationStudy(
   @Meaning("A reading against the model.")
   public record ComparedMonth(
       @Meaning("What was read.") ReadingKind kind,
-      @Quantity(unit = "1", low = 1, high = 12, meaning = "The month, 1 = January.") int month,
+      @Quantity(unit = "1", min = 1, max = 12, meaning = "The month, 1 = January.") int month,
       @Meaning("UCUM code.") @Size(max = 40) String unit,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "What was read.")
           double measured,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Standard uncertainty of it.")
           double uncertainty,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "What the model gives, with fitted coefficients if there are any.")
           double modelled,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Measured less modelled.")
           double residual,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning =
                   "Fifth percentile of what was to be expected, the model's own error included.")
           double p5,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Ninety-fifth percentile.")
           double p95,
       @Meaning("Where the reading lies; outside only if by more than its own uncertainty explains.")

@@ -15,25 +15,25 @@ import org.marshlight.contract.Quantity;
 public record ClimateSpread(
     @Quantity(
             unit = "K",
-            low = 0,
-            high = 5,
+            min = 0,
+            max = 5,
             meaning = "Standard uncertainty of the air's mean temperature; certain if not given.")
         Double airTemperatureK,
     @Quantity(
             unit = "%",
-            low = 0,
-            high = 50,
+            min = 0,
+            max = 50,
             meaning = "Standard uncertainty of the sun's radiation; certain if not given.")
         Double solarPercent,
     @Quantity(
             unit = "%",
-            low = 0,
-            high = 80,
+            min = 0,
+            max = 80,
             meaning = "Standard uncertainty of the rain; certain if not given.")
         Double rainPercent,
     @Quantity(
             unit = "%",
-            low = 0,
-            high = 80,
+            min = 0,
+            max = 80,
             meaning = "Standard uncertainty of the wind; certain if not given.")
         Double windPercent) {}

@@ -29,22 +29,22 @@ public record ComparisonStudy(
       @Meaning("What it is.") @Size(max = 500) String meaning,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Of the plan as it is; null if it has none.")
           Double base,
       @Size(max = 20)
           @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Of each variant; null where it has none.")
           List<Double> variants,
       @Size(max = 20)
           @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Of each variant less the plan's; null where one of the two has none.")
           List<Double> differences) {}
 

@@ -17,7 +17,7 @@ public record Correlated(
     @NotNull
         @Quantity(
             unit = "1",
-            low = -0.99,
-            high = 0.99,
+            min = -0.99,
+            max = 0.99,
             meaning = "Spearman's rank correlation of the two.")
         Double rankCorrelation) {}

@@ -25,74 +25,74 @@ public record DrawnSpread(
     @Meaning("UCUM code.") @Size(max = 40) String unit,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Mean.")
         double mean,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = 0,
-            high = Quantity.UNBOUNDED,
+            min = 0,
+            max = Quantity.UNBOUNDED,
             meaning = "Standard deviation.")
         double deviation,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Fifth percentile.")
         double p5,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = 0,
-            high = Quantity.UNBOUNDED,
+            min = 0,
+            max = Quantity.UNBOUNDED,
             meaning = "Standard error of the fifth percentile.")
         double p5Error,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Tenth percentile.")
         double p10,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = 0,
-            high = Quantity.UNBOUNDED,
+            min = 0,
+            max = Quantity.UNBOUNDED,
             meaning = "Standard error of the tenth percentile.")
         double p10Error,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Median.")
         double p50,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = 0,
-            high = Quantity.UNBOUNDED,
+            min = 0,
+            max = Quantity.UNBOUNDED,
             meaning = "Standard error of the median.")
         double p50Error,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Ninetieth percentile.")
         double p90,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = 0,
-            high = Quantity.UNBOUNDED,
+            min = 0,
+            max = Quantity.UNBOUNDED,
             meaning = "Standard error of the ninetieth percentile.")
         double p90Error,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -Quantity.UNBOUNDED,
-            high = Quantity.UNBOUNDED,
+            min = -Quantity.UNBOUNDED,
+            max = Quantity.UNBOUNDED,
             meaning = "Ninety-fifth percentile.")
         double p95,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = 0,
-            high = Quantity.UNBOUNDED,
+            min = 0,
+            max = Quantity.UNBOUNDED,
             meaning = "Standard error of the ninety-fifth percentile.")
         double p95Error,
     @Meaning("Shares of the draws by value.") Histogram histogram) {
@@ -105,21 +105,21 @@ public record DrawnSpread(
       @Meaning("UCUM code of the ends.") @Size(max = 40) String unit,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Least value.")
           double from,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Greatest value.")
           double to,
       @Size(max = BINS)
           @Quantity(
               unit = "1",
-              low = 0,
-              high = 1,
+              min = 0,
+              max = 1,
               meaning = "Share of the draws in each bin from the least value up.")
           List<Double> sharesFraction) {}
 

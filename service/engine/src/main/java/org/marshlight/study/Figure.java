@@ -144,8 +144,8 @@ record Figure(
               Pointer.names(to),
               unit,
               quantity.meaning(),
-              quantity.low(),
-              quantity.high(),
+              quantity.min(),
+              quantity.max(),
               Reduction.VALUE,
               StageError.NONE));
     }

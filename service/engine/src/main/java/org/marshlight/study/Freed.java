@@ -18,14 +18,14 @@ public record Freed(
     @NotNull
         @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -1e15,
-            high = 1e15,
+            min = -1e15,
+            max = 1e15,
             meaning = "Least value to try, in the unit of the field.")
         Double low,
     @NotNull
         @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -1e15,
-            high = 1e15,
+            min = -1e15,
+            max = 1e15,
             meaning = "Greatest value to try, in the unit of the field.")
         Double high) {}

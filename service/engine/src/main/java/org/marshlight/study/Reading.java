@@ -15,19 +15,19 @@ import org.marshlight.contract.Quantity;
 public record Reading(
     @NotNull @Meaning("What was read: a mean temperature in Cel, or the month's gas in m3.")
         ReadingKind kind,
-    @NotNull @Quantity(unit = "1", low = 1, high = 12, meaning = "The month, 1 = January.")
+    @NotNull @Quantity(unit = "1", min = 1, max = 12, meaning = "The month, 1 = January.")
         Integer month,
     @NotNull
         @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -1e6,
-            high = 1e6,
+            min = -1e6,
+            max = 1e6,
             meaning = "What was read, in Cel or m3.")
         Double value,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = 1e-6,
-            high = 1e6,
+            min = 1e-6,
+            max = 1e6,
             meaning =
                 "Standard uncertainty of it, in K or m3; that of the kind of reading if not given.")
         Double uncertainty) {}

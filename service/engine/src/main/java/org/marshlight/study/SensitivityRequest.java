@@ -30,22 +30,22 @@ public record SensitivityRequest(
         ClimateSpread climate,
     @Quantity(
             unit = "1",
-            low = 16,
-            high = 16384,
+            min = 16,
+            max = 16384,
             meaning = "Points of each of the two samples; powers of two fill the space best.",
             usual = "study.default.points")
         Integer points,
     @Quantity(
             unit = "1",
-            low = 2,
-            high = 50,
+            min = 2,
+            max = 50,
             meaning = "Trajectories of the screening.",
             usual = "study.default.trajectories")
         Integer trajectories,
     @Quantity(
             unit = "1",
-            low = 0,
-            high = 2147483647,
+            min = 0,
+            max = 2147483647,
             meaning = "Seed of points, trajectories and intervals.",
             usual = "study.default.seed")
         Integer seed)

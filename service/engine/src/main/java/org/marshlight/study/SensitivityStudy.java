@@ -13,21 +13,21 @@ import org.marshlight.contract.Quantity;
 @Meaning("Which uncertain numbers matter.")
 public record SensitivityStudy(
     @Meaning("What the study took.") StudyCost cost,
-    @Quantity(unit = "1", low = 16, high = 16384, meaning = "Points of each of the two samples.")
+    @Quantity(unit = "1", min = 16, max = 16384, meaning = "Points of each of the two samples.")
         int points,
-    @Quantity(unit = "1", low = 0, high = 2147483647, meaning = "Seed.") int seed,
+    @Quantity(unit = "1", min = 0, max = 2147483647, meaning = "Seed.") int seed,
     @Quantity(
             unit = "1",
-            low = 1,
-            high = Quantity.UNBOUNDED,
+            min = 1,
+            max = Quantity.UNBOUNDED,
             meaning = "How many numbers are uncertain.")
         int uncertainNumbers,
     @Meaning("How they were screened; null where they were few enough to keep all.")
         Screening screening,
     @Quantity(
             unit = "1",
-            low = 0,
-            high = 16384,
+            min = 0,
+            max = 16384,
             meaning = "Points whose numbers are not possible together; they are left out.")
         int pointsWithoutAnswer,
     @Meaning("What matters for each figure.") @Size(max = 240) List<FigureIndices> figures) {
@@ -35,12 +35,12 @@ public record SensitivityStudy(
   /** A screening by elementary effects. */
   @Meaning("A screening by elementary effects (Morris).")
   public record Screening(
-      @Quantity(unit = "1", low = 2, high = 50, meaning = "How often each number was moved.")
+      @Quantity(unit = "1", min = 2, max = 50, meaning = "How often each number was moved.")
           int trajectories,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "The weakest strength that was still kept.")
           double keptStrength,
       @Meaning("The strongest numbers, kept and not, strongest first.") @Size(max = 60)
@@ -60,8 +60,8 @@ public record SensitivityStudy(
       @Meaning("The figure on which it acts most.") @Size(max = 400) String figure,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning =
                   "Mean size of its elementary effects on that figure over the figure's standard"
                       + " deviation in the screening.")
@@ -84,14 +84,14 @@ public record SensitivityStudy(
       @Meaning("What it is.") @Size(max = 500) String meaning,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = 0,
-              high = Quantity.UNBOUNDED,
+              min = 0,
+              max = Quantity.UNBOUNDED,
               meaning = "Standard deviation over the numbers kept; null if it has no values.")
           Double deviation,
       @Quantity(
               unit = "1",
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning =
                   "Sum of the first-order indices; what it lacks of one is interaction. Null if the"
                       + " figure does not vary.")
@@ -118,38 +118,38 @@ public record SensitivityStudy(
           String number,
       @Quantity(
               unit = "1",
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Alone: first-order Sobol index.")
           double first,
       @Quantity(
               unit = "1",
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Lower end of its interval.")
           double firstLow,
       @Quantity(
               unit = "1",
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Upper end of its interval.")
           double firstHigh,
       @Quantity(
               unit = "1",
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "With all its interactions: total Sobol index.")
           double total,
       @Quantity(
               unit = "1",
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Lower end of its interval.")
           double totalLow,
       @Quantity(
               unit = "1",
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Upper end of its interval.")
           double totalHigh) {}
 }

@@ -14,9 +14,9 @@ import org.marshlight.contract.Quantity;
  */
 @Meaning("What a study takes: runs of the whole chain, the measure of its time.")
 public record StudyCost(
-    @Quantity(unit = "1", low = 0, high = 1e9, meaning = "Runs of the chain, at the most.")
+    @Quantity(unit = "1", min = 0, max = 1e9, meaning = "Runs of the chain, at the most.")
         int chainRuns,
-    @Quantity(unit = "1", low = 1, high = 1e9, meaning = "Runs that a study may take.")
+    @Quantity(unit = "1", min = 1, max = 1e9, meaning = "Runs that a study may take.")
         int mostChainRuns) {
 
   /** Runs that a study may take. */

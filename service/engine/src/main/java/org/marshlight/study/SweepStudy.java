@@ -15,7 +15,7 @@ import org.marshlight.decision.Verdict;
         + " values for each value of the first.")
 public record SweepStudy(
     @Meaning("What the study took.") StudyCost cost,
-    @Quantity(unit = "1", low = 1, high = 500, meaning = "How many points were run.") int points,
+    @Quantity(unit = "1", min = 1, max = 500, meaning = "How many points were run.") int points,
     @Meaning("What was swept.") @Size(max = 2) List<Axis> axes,
     @Meaning("Each figure.") @Size(max = 300) List<Curve> figures,
     @Meaning("Each verdict; none unless asked for.") @Size(max = 40) List<Answers> verdicts) {
@@ -33,8 +33,8 @@ public record SweepStudy(
       @Size(max = 500)
           @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Its values.")
           List<Double> values) {}
 
@@ -52,8 +52,8 @@ public record SweepStudy(
       @Size(max = 500)
           @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "Its value at each point; null where it has none.")
           List<Double> values) {}
 

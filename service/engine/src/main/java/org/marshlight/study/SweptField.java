@@ -20,25 +20,25 @@ public record SweptField(
     @Size(min = 1, max = 500)
         @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -1e15,
-            high = 1e15,
+            min = -1e15,
+            max = 1e15,
             meaning = "The values, in the unit of the field; exactly one of values and range.")
         List<Double> values,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -1e15,
-            high = 1e15,
+            min = -1e15,
+            max = 1e15,
             meaning = "First value of the range, in the unit of the field.")
         Double from,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -1e15,
-            high = 1e15,
+            min = -1e15,
+            max = 1e15,
             meaning = "Last value of the range, in the unit of the field.")
         Double to,
     @Quantity(
             unit = "1",
-            low = 2,
-            high = 500,
+            min = 2,
+            max = 500,
             meaning = "How many values the range has, both ends counted.")
         Integer points) {}

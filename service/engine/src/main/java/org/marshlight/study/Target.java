@@ -20,13 +20,13 @@ public record Target(
         String figure,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -1e15,
-            high = 1e15,
+            min = -1e15,
+            max = 1e15,
             meaning = "Least value, in the unit of the figure; exactly one of the two.")
         Double atLeast,
     @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -1e15,
-            high = 1e15,
+            min = -1e15,
+            max = 1e15,
             meaning = "Greatest value, in the unit of the figure; exactly one of the two.")
         Double atMost) {}

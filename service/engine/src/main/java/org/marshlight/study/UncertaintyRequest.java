@@ -22,15 +22,15 @@ public record UncertaintyRequest(
     @NotNull @Meaning("The plan.") Plan plan,
     @Quantity(
             unit = "1",
-            low = 16,
-            high = 16384,
+            min = 16,
+            max = 16384,
             meaning = "How many draws.",
             usual = "study.default.draws")
         Integer draws,
     @Quantity(
             unit = "1",
-            low = 0,
-            high = 2147483647,
+            min = 0,
+            max = 2147483647,
             meaning = "Seed of the draws; the same seed gives the same answer.",
             usual = "study.default.seed")
         Integer seed,

@@ -14,18 +14,18 @@ import org.marshlight.decision.Verdict;
 @Meaning("How sure the figures of a plan are.")
 public record UncertaintyStudy(
     @Meaning("What the study took.") StudyCost cost,
-    @Quantity(unit = "1", low = 16, high = 16384, meaning = "How many draws were made.") int draws,
-    @Quantity(unit = "1", low = 0, high = 2147483647, meaning = "Their seed.") int seed,
+    @Quantity(unit = "1", min = 16, max = 16384, meaning = "How many draws were made.") int draws,
+    @Quantity(unit = "1", min = 0, max = 2147483647, meaning = "Their seed.") int seed,
     @Quantity(
             unit = "1",
-            low = 0,
-            high = Quantity.UNBOUNDED,
+            min = 0,
+            max = Quantity.UNBOUNDED,
             meaning = "How many numbers were drawn in each.")
         int uncertainNumbers,
     @Quantity(
             unit = "1",
-            low = 0,
-            high = 16384,
+            min = 0,
+            max = 16384,
             meaning = "Draws whose numbers are not possible together; they are left out.")
         int drawsWithoutAnswer,
     @Meaning("Each figure.") @Size(max = 300) List<FigureSpread> figures,
@@ -45,14 +45,14 @@ public record UncertaintyStudy(
       @Meaning("What it is.") @Size(max = 500) String meaning,
       @Quantity(
               unit = Quantity.UNIT_BESIDE,
-              low = -Quantity.UNBOUNDED,
-              high = Quantity.UNBOUNDED,
+              min = -Quantity.UNBOUNDED,
+              max = Quantity.UNBOUNDED,
               meaning = "What the plan gives as it is; null if it has no value.")
           Double central,
       @Quantity(
               unit = "1",
-              low = 0,
-              high = 16384,
+              min = 0,
+              max = 16384,
               meaning = "Draws in which the figure has no value.")
           int drawsWithoutValue,
       @Meaning("Over coefficients, stated ranges and climate; null if no draw has a value.")
@@ -68,11 +68,11 @@ public record UncertaintyStudy(
       @Meaning("Name of the bed, for one of several beds; null otherwise.") @Size(max = 20)
           String bed,
       @Meaning("The verdict on the plan as it is.") Verdict.Worth central,
-      @Quantity(unit = "1", low = 0, high = 1, meaning = "Share of the draws that say yes.")
+      @Quantity(unit = "1", min = 0, max = 1, meaning = "Share of the draws that say yes.")
           double yesFraction,
-      @Quantity(unit = "1", low = 0, high = 1, meaning = "Standard error of that share.")
+      @Quantity(unit = "1", min = 0, max = 1, meaning = "Standard error of that share.")
           double yesError,
-      @Quantity(unit = "1", low = 0, high = 1, meaning = "Share that say marginal.")
+      @Quantity(unit = "1", min = 0, max = 1, meaning = "Share that say marginal.")
           double marginalFraction,
-      @Quantity(unit = "1", low = 0, high = 1, meaning = "Share that say no.") double noFraction) {}
+      @Quantity(unit = "1", min = 0, max = 1, meaning = "Share that say no.") double noFraction) {}
 }

@@ -21,15 +21,15 @@ public record Varied(
     @NotNull
         @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -1e15,
-            high = 1e15,
+            min = -1e15,
+            max = 1e15,
             meaning = "About its tenth percentile, in the unit of the field.")
         Double low,
     @NotNull
         @Quantity(
             unit = Quantity.UNIT_BESIDE,
-            low = -1e15,
-            high = 1e15,
+            min = -1e15,
+            max = 1e15,
             meaning = "About its ninetieth percentile, in the unit of the field.")
         Double high,
     @Meaning("How it spreads.") @Usual("triangular") Distribution distribution) {}

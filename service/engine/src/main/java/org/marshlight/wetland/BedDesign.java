@@ -14,22 +14,22 @@ public record BedDesign(
         BedKind kind,
     @Quantity(
             unit = "m2",
-            low = 0.5,
-            high = 20000,
+            min = 0.5,
+            max = 20000,
             meaning = "Area of the bed.",
             usual = "wetland.default.bed-area")
         Double areaM2,
     @Quantity(
             unit = "m",
-            low = 0.1,
-            high = 1.5,
+            min = 0.1,
+            max = 1.5,
             meaning = "Depth of the water.",
             usual = "wetland.default.water-depth")
         Double depthM,
     @Quantity(
             unit = "m",
-            low = 0.5,
-            high = 500,
+            min = 0.5,
+            max = 500,
             meaning = "Length along the flow; twice the width if not given.")
         Double lengthM,
     @Meaning("Id of a medium of the catalogue; for beds with water below the surface.")
@@ -44,36 +44,36 @@ public record BedDesign(
         String plant,
     @Quantity(
             unit = "1",
-            low = 0,
-            high = 1,
+            min = 0,
+            max = 1,
             meaning = "Share of storage organs lifted; tops are cut on the same share of area.",
             usual = "wetland.default.harvested-fraction")
         Double harvestedFraction,
     @Size(max = 12)
         @Quantity(
             unit = "1",
-            low = 1,
-            high = 12,
+            min = 1,
+            max = 12,
             meaning = "Months in which the bed is passed by, 1 = January.")
         List<Integer> monthsOff,
     @Quantity(
             unit = "m",
-            low = 0,
-            high = 0.6,
+            min = 0,
+            max = 0.6,
             meaning = "Depth of mulch kept over the bed; for beds with water below the surface.",
             usual = "wetland.default.mulch")
         Double mulchM,
     @Quantity(
             unit = "1",
-            low = 0.05,
-            high = 1,
+            min = 0.05,
+            max = 1,
             meaning = "Share of sunlight that a cover over the bed lets through; 1 in the open.",
             usual = "wetland.default.cover-light")
         Double coverLightFraction,
     @Quantity(
             unit = "1",
-            low = 1,
-            high = 12,
+            min = 1,
+            max = 12,
             meaning = "Month of the harvest, 1 = January; the plant's own if not given.")
         Integer harvestMonth) {
 

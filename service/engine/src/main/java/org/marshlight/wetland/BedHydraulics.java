@@ -16,9 +16,9 @@ public final class BedHydraulics {
       meaning = "Section across the flow that a bed needs to keep water below its surface.",
       source = "epa-region6-1993")
   public static double sectionM2(
-      @Argument(symbol = "Q", unit = "m3/d", low = 0, high = 1e9) double flowM3Day,
-      @Argument(symbol = "K", unit = "m/d", low = 0.001, high = 1e7) double conductivityMDay,
-      @Argument(symbol = "S", unit = "1", low = 1e-6, high = 1) double slope) {
+      @Argument(symbol = "Q", unit = "m3/d", min = 0, max = 1e9) double flowM3Day,
+      @Argument(symbol = "K", unit = "m/d", min = 0.001, max = 1e7) double conductivityMDay,
+      @Argument(symbol = "S", unit = "1", min = 1e-6, max = 1) double slope) {
     return flowM3Day / (conductivityMDay * slope);
   }
 
@@ -30,10 +30,10 @@ public final class BedHydraulics {
       meaning = "Flow that a bed passes with water below its surface.",
       source = "epa-region6-1993")
   public static double capacityM3Day(
-      @Argument(symbol = "K", unit = "m/d", low = 0, high = 1e7) double conductivityMDay,
-      @Argument(symbol = "S", unit = "1", low = 0, high = 1) double slope,
-      @Argument(symbol = "W", unit = "m", low = 0, high = 1e6) double widthM,
-      @Argument(symbol = "d", unit = "m", low = 0, high = 10) double depthM) {
+      @Argument(symbol = "K", unit = "m/d", min = 0, max = 1e7) double conductivityMDay,
+      @Argument(symbol = "S", unit = "1", min = 0, max = 1) double slope,
+      @Argument(symbol = "W", unit = "m", min = 0, max = 1e6) double widthM,
+      @Argument(symbol = "d", unit = "m", min = 0, max = 10) double depthM) {
     return conductivityMDay * slope * widthM * depthM;
   }
 

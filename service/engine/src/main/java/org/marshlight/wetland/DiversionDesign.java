@@ -16,8 +16,8 @@ public record DiversionDesign(
     @Size(max = 12)
         @Quantity(
             unit = "1",
-            low = 1,
-            high = 12,
+            min = 1,
+            max = 12,
             meaning = "Months in which the flow always passes the beds, 1 = January.")
         List<Integer> months,
     @Meaning("Whether it does so in months with frost; no if not given.") Boolean inFrost,

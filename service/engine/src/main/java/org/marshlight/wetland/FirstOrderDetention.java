@@ -17,10 +17,10 @@ public final class FirstOrderDetention {
       meaning = "Time that water stays in a bed.",
       source = "reed-1995")
   public static double retentionDays(
-      @Argument(symbol = "A", unit = "m2", low = 0, high = 1e9) double areaM2,
-      @Argument(symbol = "d", unit = "m", low = 0, high = 10) double depthM,
-      @Argument(symbol = "n", unit = "1", low = 0, high = 1) double porosity,
-      @Argument(symbol = "Q", unit = "m3/d", low = 1e-9, high = 1e9) double flowM3Day) {
+      @Argument(symbol = "A", unit = "m2", min = 0, max = 1e9) double areaM2,
+      @Argument(symbol = "d", unit = "m", min = 0, max = 10) double depthM,
+      @Argument(symbol = "n", unit = "1", min = 0, max = 1) double porosity,
+      @Argument(symbol = "Q", unit = "m3/d", min = 1e-9, max = 1e9) double flowM3Day) {
     return areaM2 * depthM * porosity / flowM3Day;
   }
 
@@ -32,9 +32,9 @@ public final class FirstOrderDetention {
       meaning = "Outflow concentration of a plug-flow bed.",
       source = "reed-1995")
   public static double outflowMgL(
-      @Argument(symbol = "C_i", unit = "mg/L", low = 0, high = 1e9) double inflowMgL,
-      @Argument(symbol = "K_T", unit = "/d", low = 0, high = 1000) double ratePerDay,
-      @Argument(symbol = "t", unit = "d", low = 0, high = 1e9) double retentionDays) {
+      @Argument(symbol = "C_i", unit = "mg/L", min = 0, max = 1e9) double inflowMgL,
+      @Argument(symbol = "K_T", unit = "/d", min = 0, max = 1000) double ratePerDay,
+      @Argument(symbol = "t", unit = "d", min = 0, max = 1e9) double retentionDays) {
     return inflowMgL * FastMath.exp(-ratePerDay * retentionDays);
   }
 
@@ -46,12 +46,12 @@ public final class FirstOrderDetention {
       meaning = "Area that a plug-flow bed needs for an outflow concentration.",
       source = "reed-1995")
   public static double areaM2(
-      @Argument(symbol = "Q", unit = "m3/d", low = 0, high = 1e9) double flowM3Day,
-      @Argument(symbol = "C_i", unit = "mg/L", low = 1e-6, high = 1e9) double inflowMgL,
-      @Argument(symbol = "C_e", unit = "mg/L", low = 1e-6, high = 1e9) double outflowMgL,
-      @Argument(symbol = "K_T", unit = "/d", low = 1e-6, high = 1000) double ratePerDay,
-      @Argument(symbol = "d", unit = "m", low = 0.001, high = 10) double depthM,
-      @Argument(symbol = "n", unit = "1", low = 0.001, high = 1) double porosity) {
+      @Argument(symbol = "Q", unit = "m3/d", min = 0, max = 1e9) double flowM3Day,
+      @Argument(symbol = "C_i", unit = "mg/L", min = 1e-6, max = 1e9) double inflowMgL,
+      @Argument(symbol = "C_e", unit = "mg/L", min = 1e-6, max = 1e9) double outflowMgL,
+      @Argument(symbol = "K_T", unit = "/d", min = 1e-6, max = 1000) double ratePerDay,
+      @Argument(symbol = "d", unit = "m", min = 0.001, max = 10) double depthM,
+      @Argument(symbol = "n", unit = "1", min = 0.001, max = 1) double porosity) {
     return flowM3Day * FastMath.log(inflowMgL / outflowMgL) / (ratePerDay * depthM * porosity);
   }
 
@@ -63,7 +63,7 @@ public final class FirstOrderDetention {
       meaning = "Rate of ammonium removal at 20 Cel in a bed with water below its surface.",
       source = "reed-1995")
   public static double ammoniumRatePerDay(
-      @Argument(symbol = "rz", unit = "1", low = 0, high = 1) double rootedShareOfDepth) {
+      @Argument(symbol = "rz", unit = "1", min = 0, max = 1) double rootedShareOfDepth) {
     return 0.01854 + 0.3922 * FastMath.pow(rootedShareOfDepth, 2.6077);
   }
 
@@ -75,8 +75,8 @@ public final class FirstOrderDetention {
       meaning = "Phosphorus in the outflow from the loading with water alone.",
       source = "reed-1995")
   public static double phosphorusMgL(
-      @Argument(symbol = "C_i", unit = "mg/L", low = 0, high = 1e6) double inflowMgL,
-      @Argument(symbol = "HLR", unit = "cm/d", low = 1e-9, high = 1e6) double loadingCmDay) {
+      @Argument(symbol = "C_i", unit = "mg/L", min = 0, max = 1e6) double inflowMgL,
+      @Argument(symbol = "HLR", unit = "cm/d", min = 1e-9, max = 1e6) double loadingCmDay) {
     return inflowMgL * FastMath.exp(-2.73 / loadingCmDay);
   }
 
@@ -88,10 +88,10 @@ public final class FirstOrderDetention {
       meaning = "Suspended solids in the outflow from the loading with water alone.",
       source = "reed-1995")
   public static double solidsMgL(
-      @Argument(symbol = "C_i", unit = "mg/L", low = 0, high = 1e6) double inflowMgL,
-      @Argument(symbol = "a", unit = "1", low = 0, high = 1) double intercept,
-      @Argument(symbol = "b", unit = "d/cm", low = 0, high = 1) double slope,
-      @Argument(symbol = "HLR", unit = "cm/d", low = 0, high = 1e6) double loadingCmDay) {
+      @Argument(symbol = "C_i", unit = "mg/L", min = 0, max = 1e6) double inflowMgL,
+      @Argument(symbol = "a", unit = "1", min = 0, max = 1) double intercept,
+      @Argument(symbol = "b", unit = "d/cm", min = 0, max = 1) double slope,
+      @Argument(symbol = "HLR", unit = "cm/d", min = 0, max = 1e6) double loadingCmDay) {
     return inflowMgL * Math.min(1, intercept + slope * loadingCmDay);
   }
 }

@@ -17,9 +17,9 @@ public final class NitrogenLimits {
       meaning = "Ammonium nitrogen that the oxygen which reaches a bed can turn to nitrate.",
       source = "stoichiometry")
   public static double nitrificationKg(
-      @Argument(symbol = "o", unit = "g/(m2.d)", low = 0, high = 1000) double oxygenGM2Day,
-      @Argument(symbol = "A", unit = "m2", low = 0, high = 1e9) double areaM2,
-      @Argument(symbol = "t", unit = "d", low = 0, high = 366) double days) {
+      @Argument(symbol = "o", unit = "g/(m2.d)", min = 0, max = 1000) double oxygenGM2Day,
+      @Argument(symbol = "A", unit = "m2", min = 0, max = 1e9) double areaM2,
+      @Argument(symbol = "t", unit = "d", min = 0, max = 366) double days) {
     return oxygenGM2Day * areaM2 * days / (1000 * Stoichiometry.NITRIFICATION_OXYGEN);
   }
 
@@ -31,8 +31,8 @@ public final class NitrogenLimits {
       meaning = "Nitrate nitrogen that organic matter taken apart in a bed can reduce to gas.",
       source = "stoichiometry")
   public static double denitrificationKg(
-      @Argument(symbol = "COD", unit = "kg", low = 0, high = 1e12) double decayedCodKg,
-      @Argument(symbol = "f", unit = "1", low = 0, high = 1) double share) {
+      @Argument(symbol = "COD", unit = "kg", min = 0, max = 1e12) double decayedCodKg,
+      @Argument(symbol = "f", unit = "1", min = 0, max = 1) double share) {
     return share * decayedCodKg / Stoichiometry.DENITRIFICATION_COD;
   }
 }

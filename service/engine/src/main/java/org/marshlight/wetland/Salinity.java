@@ -24,9 +24,8 @@ public final class Salinity {
       meaning = "Electrical conductivity of water with so much dissolved in it.",
       source = "fao29")
   public static double conductivityDSM(
-      @Argument(symbol = "TDS", unit = "mg/L", low = 0, high = 1e9) double dissolvedSolidsMgL,
-      @Argument(symbol = "f", unit = "mg.m/(L.dS)", low = 100, high = 2000)
-          double perConductivity) {
+      @Argument(symbol = "TDS", unit = "mg/L", min = 0, max = 1e9) double dissolvedSolidsMgL,
+      @Argument(symbol = "f", unit = "mg.m/(L.dS)", min = 100, max = 2000) double perConductivity) {
     return dissolvedSolidsMgL / perConductivity;
   }
 
@@ -40,8 +39,8 @@ public final class Salinity {
               + " whose salts have all become stronger by one factor.",
       source = "fao29")
   public static double sodiumAdsorptionRatio(
-      @Argument(symbol = "SAR_0", unit = "1", low = 0, high = 1000) double inflowRatio,
-      @Argument(symbol = "f", unit = "1", low = 0, high = 1e6) double saltFactor) {
+      @Argument(symbol = "SAR_0", unit = "1", min = 0, max = 1000) double inflowRatio,
+      @Argument(symbol = "f", unit = "1", min = 0, max = 1e6) double saltFactor) {
     return inflowRatio * FastMath.sqrt(saltFactor);
   }
 

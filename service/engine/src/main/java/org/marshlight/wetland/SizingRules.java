@@ -16,8 +16,8 @@ public final class SizingRules {
       meaning = "Area at which a bed gets no more than a loading limit.",
       source = "epa-wetlands-2000")
   public static double areaOfLoadM2(
-      @Argument(symbol = "L", unit = "g/d", low = 0, high = 1e12) double loadGDay,
-      @Argument(symbol = "l", unit = "g/(m2.d)", low = 0.001, high = 1e6) double limitGM2Day) {
+      @Argument(symbol = "L", unit = "g/d", min = 0, max = 1e12) double loadGDay,
+      @Argument(symbol = "l", unit = "g/(m2.d)", min = 0.001, max = 1e6) double limitGM2Day) {
     return loadGDay / limitGM2Day;
   }
 
@@ -29,8 +29,8 @@ public final class SizingRules {
       meaning = "Area by a rule that goes by the flow alone.",
       source = "tva-1993")
   public static double areaOfFlowM2(
-      @Argument(symbol = "Q", unit = "m3/d", low = 0, high = 1e9) double flowM3Day,
-      @Argument(symbol = "a", unit = "m2.d/m3", low = 0, high = 1e6) double areaPerFlow) {
+      @Argument(symbol = "Q", unit = "m3/d", min = 0, max = 1e9) double flowM3Day,
+      @Argument(symbol = "a", unit = "m2.d/m3", min = 0, max = 1e6) double areaPerFlow) {
     return areaPerFlow * flowM3Day;
   }
 
@@ -42,9 +42,9 @@ public final class SizingRules {
       meaning = "Area by a rule that goes by people, each counted by the usual flow of one.",
       source = "gikas-tsihrintzis-2012")
   public static double areaOfPeopleM2(
-      @Argument(symbol = "Q", unit = "m3/d", low = 0, high = 1e9) double flowM3Day,
-      @Argument(symbol = "q_p", unit = "m3/d", low = 0.001, high = 10) double flowPerPerson,
-      @Argument(symbol = "a", unit = "m2", low = 0, high = 1e6) double areaPerPerson) {
+      @Argument(symbol = "Q", unit = "m3/d", min = 0, max = 1e9) double flowM3Day,
+      @Argument(symbol = "q_p", unit = "m3/d", min = 0.001, max = 10) double flowPerPerson,
+      @Argument(symbol = "a", unit = "m2", min = 0, max = 1e6) double areaPerPerson) {
     return areaPerPerson * flowM3Day / flowPerPerson;
   }
 
@@ -57,7 +57,7 @@ public final class SizingRules {
       source = "natural-treatment-planning",
       equation = "2.6")
   public static double planningAreaOpenHa(
-      @Argument(symbol = "Q", unit = "m3/d", low = 0, high = 1e9) double flowM3Day) {
+      @Argument(symbol = "Q", unit = "m3/d", min = 0, max = 1e9) double flowM3Day) {
     return 4.31e-3 * flowM3Day;
   }
 
@@ -70,7 +70,7 @@ public final class SizingRules {
       source = "natural-treatment-planning",
       equation = "2.6")
   public static double planningAreaBelowHa(
-      @Argument(symbol = "Q", unit = "m3/d", low = 0, high = 1e9) double flowM3Day) {
+      @Argument(symbol = "Q", unit = "m3/d", min = 0, max = 1e9) double flowM3Day) {
     return 1.85e-3 * flowM3Day;
   }
 
@@ -82,8 +82,8 @@ public final class SizingRules {
       meaning = "Area of soil absorption that a flow needs.",
       source = "south-carolina-ltar")
   public static double soilAbsorptionAreaM2(
-      @Argument(symbol = "Q", unit = "m3/d", low = 0, high = 1e9) double flowM3Day,
-      @Argument(symbol = "LTAR", unit = "L/(m2.d)", low = 0.01, high = 1000)
+      @Argument(symbol = "Q", unit = "m3/d", min = 0, max = 1e9) double flowM3Day,
+      @Argument(symbol = "LTAR", unit = "L/(m2.d)", min = 0.01, max = 1000)
           double acceptanceLM2Day) {
     return 1000 * flowM3Day / acceptanceLM2Day;
   }
@@ -96,8 +96,8 @@ public final class SizingRules {
       meaning = "Soil absorption area with the ground kept free for its replacement.",
       source = "south-carolina-ltar")
   public static double withReserveM2(
-      @Argument(symbol = "A", unit = "m2", low = 0, high = 1e12) double areaM2,
-      @Argument(symbol = "r", unit = "1", low = 0, high = 10) double reserveShare) {
+      @Argument(symbol = "A", unit = "m2", min = 0, max = 1e12) double areaM2,
+      @Argument(symbol = "r", unit = "1", min = 0, max = 10) double reserveShare) {
     return areaM2 * (1 + reserveShare);
   }
 }

@@ -20,8 +20,8 @@ public final class TanksInSeries {
       meaning = "Depth of water that a bed receives in a year.",
       source = "kadlec-wallace-2009")
   public static double hydraulicLoadingMYear(
-      @Argument(symbol = "Q", unit = "m3/d", low = 0, high = 1e9) double flowM3Day,
-      @Argument(symbol = "A", unit = "m2", low = 0.001, high = 1e9) double areaM2) {
+      @Argument(symbol = "Q", unit = "m3/d", min = 0, max = 1e9) double flowM3Day,
+      @Argument(symbol = "A", unit = "m2", min = 0.001, max = 1e9) double areaM2) {
     return 365 * flowM3Day / areaM2;
   }
 
@@ -33,8 +33,8 @@ public final class TanksInSeries {
       meaning = "Mass that a square metre receives in a year.",
       source = "kadlec-wallace-2009")
   public static double arealLoadGM2Year(
-      @Argument(symbol = "q", unit = "m/a", low = 0, high = 1e9) double loadingMYear,
-      @Argument(symbol = "C", unit = "g/m3", low = 0, high = 1e9) double concentrationGM3) {
+      @Argument(symbol = "q", unit = "m/a", min = 0, max = 1e9) double loadingMYear,
+      @Argument(symbol = "C", unit = "g/m3", min = 0, max = 1e9) double concentrationGM3) {
     return loadingMYear * concentrationGM3;
   }
 
@@ -46,9 +46,9 @@ public final class TanksInSeries {
       meaning = "Rate at a temperature, in the unit of the rate at 20 Cel.",
       source = "kadlec-wallace-2009")
   public static double rateAtTemperature(
-      @Argument(symbol = "k_20", unit = "1", low = 0, high = 1e6) double rateAt20,
-      @Argument(symbol = "theta", unit = "1", low = 0.5, high = 2) double theta,
-      @Argument(symbol = "T", unit = "Cel", low = -60, high = 120) double temperatureC) {
+      @Argument(symbol = "k_20", unit = "1", min = 0, max = 1e6) double rateAt20,
+      @Argument(symbol = "theta", unit = "1", min = 0.5, max = 2) double theta,
+      @Argument(symbol = "T", unit = "Cel", min = -60, max = 120) double temperatureC) {
     return rateAt20 * FastMath.exp(FastMath.log(theta) * (temperatureC - 20));
   }
 
@@ -62,10 +62,10 @@ public final class TanksInSeries {
       source = "kadlec-wallace-2009",
       equation = "curve through the medians by class of inflow")
   public static double rateAtStrengthMYear(
-      @Argument(symbol = "k", unit = "m/a", low = 0, high = 1e6) double rateMYear,
-      @Argument(symbol = "C_i", unit = "mg/L", low = 0, high = 1e12) double inflowMgL,
-      @Argument(symbol = "C_ref", unit = "mg/L", low = 0.001, high = 1e6) double referenceMgL,
-      @Argument(symbol = "m", unit = "1", low = 0, high = 1) double exponent) {
+      @Argument(symbol = "k", unit = "m/a", min = 0, max = 1e6) double rateMYear,
+      @Argument(symbol = "C_i", unit = "mg/L", min = 0, max = 1e12) double inflowMgL,
+      @Argument(symbol = "C_ref", unit = "mg/L", min = 0.001, max = 1e6) double referenceMgL,
+      @Argument(symbol = "m", unit = "1", min = 0, max = 1) double exponent) {
     double strength = Math.max(inflowMgL, referenceMgL / WEAKEST_CLASS);
     double ratio = Math.max(1, referenceMgL / strength);
     return ratio == 1 || exponent == 0 ? rateMYear : rateMYear * FastMath.pow(ratio, exponent);
@@ -80,10 +80,10 @@ public final class TanksInSeries {
       meaning = "Concentration that removal fades to.",
       source = "kadlec-knight-1996")
   public static double backgroundMgL(
-      @Argument(symbol = "C_i", unit = "mg/L", low = 0, high = 1e12) double inflowMgL,
-      @Argument(symbol = "a", unit = "mg/L", low = 0, high = 1e6) double intercept,
-      @Argument(symbol = "b", unit = "1", low = 0, high = 1) double slope,
-      @Argument(symbol = "C_max", unit = "mg/L", low = 0, high = 1e12) double most) {
+      @Argument(symbol = "C_i", unit = "mg/L", min = 0, max = 1e12) double inflowMgL,
+      @Argument(symbol = "a", unit = "mg/L", min = 0, max = 1e6) double intercept,
+      @Argument(symbol = "b", unit = "1", min = 0, max = 1) double slope,
+      @Argument(symbol = "C_max", unit = "mg/L", min = 0, max = 1e12) double most) {
     return Math.min(inflowMgL, Math.min(most, intercept + slope * inflowMgL));
   }
 
@@ -95,11 +95,11 @@ public final class TanksInSeries {
       meaning = "Outflow concentration at unchanged volume of water.",
       source = "kadlec-wallace-2009")
   public static double outflowMgL(
-      @Argument(symbol = "C_i", unit = "mg/L", low = 0, high = 1e12) double inflowMgL,
-      @Argument(symbol = "C*", unit = "mg/L", low = 0, high = 1e12) double backgroundMgL,
-      @Argument(symbol = "k", unit = "m/a", low = 0, high = 1e9) double rateMYear,
-      @Argument(symbol = "P", unit = "1", low = 0.1, high = 100) double tanks,
-      @Argument(symbol = "q", unit = "m/a", low = 0, high = 1e9) double loadingMYear) {
+      @Argument(symbol = "C_i", unit = "mg/L", min = 0, max = 1e12) double inflowMgL,
+      @Argument(symbol = "C*", unit = "mg/L", min = 0, max = 1e12) double backgroundMgL,
+      @Argument(symbol = "k", unit = "m/a", min = 0, max = 1e9) double rateMYear,
+      @Argument(symbol = "P", unit = "1", min = 0.1, max = 100) double tanks,
+      @Argument(symbol = "q", unit = "m/a", min = 0, max = 1e9) double loadingMYear) {
     return backgroundMgL + (inflowMgL - backgroundMgL) * remaining(rateMYear, tanks, loadingMYear);
   }
 
@@ -120,11 +120,11 @@ public final class TanksInSeries {
       meaning = "Area that a plug-flow bed needs for an outflow concentration.",
       source = "k-c-star-area")
   public static double firstOrderAreaM2(
-      @Argument(symbol = "Q", unit = "m3/d", low = 0, high = 1e9) double flowM3Day,
-      @Argument(symbol = "k", unit = "m/a", low = 0.001, high = 1e6) double rateMYear,
-      @Argument(symbol = "C_i", unit = "mg/L", low = 0, high = 1e9) double inflowMgL,
-      @Argument(symbol = "C_e", unit = "mg/L", low = 0, high = 1e9) double outflowMgL,
-      @Argument(symbol = "C*", unit = "mg/L", low = 0, high = 1e9) double backgroundMgL) {
+      @Argument(symbol = "Q", unit = "m3/d", min = 0, max = 1e9) double flowM3Day,
+      @Argument(symbol = "k", unit = "m/a", min = 0.001, max = 1e6) double rateMYear,
+      @Argument(symbol = "C_i", unit = "mg/L", min = 0, max = 1e9) double inflowMgL,
+      @Argument(symbol = "C_e", unit = "mg/L", min = 0, max = 1e9) double outflowMgL,
+      @Argument(symbol = "C*", unit = "mg/L", min = 0, max = 1e9) double backgroundMgL) {
     return 365
         * flowM3Day
         / rateMYear
@@ -140,10 +140,10 @@ public final class TanksInSeries {
       meaning = "Areal rate of phosphorus removal in a year of a bed's life.",
       source = "house-choice")
   public static double phosphorusRateAtAgeMYear(
-      @Argument(symbol = "k_young", unit = "m/a", low = 0, high = 1e4) double young,
-      @Argument(symbol = "k_old", unit = "m/a", low = 0, high = 1e4) double old,
-      @Argument(symbol = "tau", unit = "a", low = 0.1, high = 1000) double ageingYears,
-      @Argument(symbol = "y", unit = "a", low = 1, high = 200) double yearOfLife) {
+      @Argument(symbol = "k_young", unit = "m/a", min = 0, max = 1e4) double young,
+      @Argument(symbol = "k_old", unit = "m/a", min = 0, max = 1e4) double old,
+      @Argument(symbol = "tau", unit = "a", min = 0.1, max = 1000) double ageingYears,
+      @Argument(symbol = "y", unit = "a", min = 1, max = 200) double yearOfLife) {
     return old + (young - old) * FastMath.exp(-(yearOfLife - 1) / ageingYears);
   }
 
@@ -156,10 +156,10 @@ public final class TanksInSeries {
       meaning = "Share of the nitrogen rates that is left in cold water.",
       source = "natural-treatment-planning")
   public static double coldFactor(
-      @Argument(symbol = "T", unit = "Cel", low = -60, high = 120) double temperatureC,
-      @Argument(symbol = "T_from", unit = "Cel", low = -10, high = 20) double fromC,
-      @Argument(symbol = "T_to", unit = "Cel", low = -9, high = 30) double toC,
-      @Argument(symbol = "f", unit = "1", low = 0, high = 1) double floor) {
+      @Argument(symbol = "T", unit = "Cel", min = -60, max = 120) double temperatureC,
+      @Argument(symbol = "T_from", unit = "Cel", min = -10, max = 20) double fromC,
+      @Argument(symbol = "T_to", unit = "Cel", min = -9, max = 30) double toC,
+      @Argument(symbol = "f", unit = "1", min = 0, max = 1) double floor) {
     double warmth = Math.max(0, Math.min(1, (temperatureC - fromC) / (toC - fromC)));
     return floor + (1 - floor) * warmth;
   }
@@ -173,9 +173,9 @@ public final class TanksInSeries {
       meaning = "Coliforms in the outflow when removal is capped at R powers of ten.",
       source = "aseltyne-2002")
   public static double cappedColiforms(
-      @Argument(symbol = "N", unit = "{CFU}/dL", low = 0, high = 1e15) double kineticPer100ML,
-      @Argument(symbol = "N_i", unit = "{CFU}/dL", low = 0, high = 1e15) double inflowPer100ML,
-      @Argument(symbol = "R", unit = "1", low = 0, high = 12) double logRemoval) {
+      @Argument(symbol = "N", unit = "{CFU}/dL", min = 0, max = 1e15) double kineticPer100ML,
+      @Argument(symbol = "N_i", unit = "{CFU}/dL", min = 0, max = 1e15) double inflowPer100ML,
+      @Argument(symbol = "R", unit = "1", min = 0, max = 12) double logRemoval) {
     return Math.max(kineticPer100ML, inflowPer100ML * FastMath.pow(10, -logRemoval));
   }
 }

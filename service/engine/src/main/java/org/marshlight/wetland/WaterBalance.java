@@ -20,11 +20,11 @@ public final class WaterBalance {
       source = "fao56",
       equation = "chapter 10, small stands")
   public static double fullCropCoefficient(
-      @Argument(symbol = "K_small", unit = "1", low = 0, high = 10) double smallStand,
-      @Argument(symbol = "K_field", unit = "1", low = 0, high = 10) double field,
-      @Argument(symbol = "A", unit = "m2", low = 0.01, high = 1e9) double areaM2,
-      @Argument(symbol = "A_small", unit = "m2", low = 0.01, high = 1e9) double smallAreaM2,
-      @Argument(symbol = "A_field", unit = "m2", low = 0.02, high = 1e9) double fieldAreaM2) {
+      @Argument(symbol = "K_small", unit = "1", min = 0, max = 10) double smallStand,
+      @Argument(symbol = "K_field", unit = "1", min = 0, max = 10) double field,
+      @Argument(symbol = "A", unit = "m2", min = 0.01, max = 1e9) double areaM2,
+      @Argument(symbol = "A_small", unit = "m2", min = 0.01, max = 1e9) double smallAreaM2,
+      @Argument(symbol = "A_field", unit = "m2", min = 0.02, max = 1e9) double fieldAreaM2) {
     double share = FastMath.log(areaM2 / smallAreaM2) / FastMath.log(fieldAreaM2 / smallAreaM2);
     return smallStand + (field - smallStand) * Math.max(0, Math.min(1, share));
   }
@@ -38,9 +38,9 @@ public final class WaterBalance {
       source = "fao56",
       equation = "table 12")
   public static double cropCoefficient(
-      @Argument(symbol = "K_dormant", unit = "1", low = 0, high = 10) double dormant,
-      @Argument(symbol = "K_full", unit = "1", low = 0, high = 10) double full,
-      @Argument(symbol = "c", unit = "1", low = 0, high = 1) double canopy) {
+      @Argument(symbol = "K_dormant", unit = "1", min = 0, max = 10) double dormant,
+      @Argument(symbol = "K_full", unit = "1", min = 0, max = 10) double full,
+      @Argument(symbol = "c", unit = "1", min = 0, max = 1) double canopy) {
     return dormant + (full - dormant) * canopy;
   }
 
@@ -53,11 +53,11 @@ public final class WaterBalance {
       source = "fao56",
       equation = "58, with rain")
   public static double outflowM3Day(
-      @Argument(symbol = "Q_in", unit = "m3/d", low = 0, high = 1e9) double inflowM3Day,
-      @Argument(symbol = "R", unit = "mm/d", low = 0, high = 1000) double rainMmDay,
-      @Argument(symbol = "K_c", unit = "1", low = 0, high = 10) double cropCoefficient,
-      @Argument(symbol = "ET_0", unit = "mm/d", low = 0, high = 50) double referenceMmDay,
-      @Argument(symbol = "A", unit = "m2", low = 0, high = 1e9) double areaM2) {
+      @Argument(symbol = "Q_in", unit = "m3/d", min = 0, max = 1e9) double inflowM3Day,
+      @Argument(symbol = "R", unit = "mm/d", min = 0, max = 1000) double rainMmDay,
+      @Argument(symbol = "K_c", unit = "1", min = 0, max = 10) double cropCoefficient,
+      @Argument(symbol = "ET_0", unit = "mm/d", min = 0, max = 50) double referenceMmDay,
+      @Argument(symbol = "A", unit = "m2", min = 0, max = 1e9) double areaM2) {
     double net = (rainMmDay - cropCoefficient * referenceMmDay) * areaM2 / 1000;
     return Math.max(0, inflowM3Day + net);
   }
@@ -70,8 +70,8 @@ public final class WaterBalance {
       meaning = "How much what stays dissolved grows stronger, or weaker, on its way.",
       source = "kadlec-wallace-2009")
   public static double concentrationFactor(
-      @Argument(symbol = "Q_in", unit = "m3/d", low = 0, high = 1e9) double inflowM3Day,
-      @Argument(symbol = "Q_out", unit = "m3/d", low = 1e-9, high = 1e9) double outflowM3Day) {
+      @Argument(symbol = "Q_in", unit = "m3/d", min = 0, max = 1e9) double inflowM3Day,
+      @Argument(symbol = "Q_out", unit = "m3/d", min = 1e-9, max = 1e9) double outflowM3Day) {
     return inflowM3Day / outflowM3Day;
   }
 }

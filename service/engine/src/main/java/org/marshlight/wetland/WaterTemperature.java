@@ -23,9 +23,9 @@ public final class WaterTemperature {
       meaning = "How far water comes towards the temperature of its surroundings.",
       source = "kadlec-wallace-2009")
   public static double exchangeNumber(
-      @Argument(symbol = "U", unit = "W/(m2.K)", low = 0, high = 1000) double conductanceWM2K,
-      @Argument(symbol = "A", unit = "m2", low = 0, high = 1e9) double areaM2,
-      @Argument(symbol = "Q", unit = "m3/d", low = 1e-9, high = 1e9) double flowM3Day) {
+      @Argument(symbol = "U", unit = "W/(m2.K)", min = 0, max = 1000) double conductanceWM2K,
+      @Argument(symbol = "A", unit = "m2", min = 0, max = 1e9) double areaM2,
+      @Argument(symbol = "Q", unit = "m3/d", min = 1e-9, max = 1e9) double flowM3Day) {
     return conductanceWM2K
         * areaM2
         * SECONDS_PER_DAY
@@ -40,9 +40,9 @@ public final class WaterTemperature {
       meaning = "Mean temperature of water along a bed.",
       source = "kadlec-wallace-2009")
   public static double meanC(
-      @Argument(symbol = "T_i", unit = "Cel", low = -60, high = 120) double inflowC,
-      @Argument(symbol = "T_e", unit = "Cel", low = -60, high = 120) double surroundingsC,
-      @Argument(symbol = "phi", unit = "1", low = 0, high = 1e12) double exchangeNumber) {
+      @Argument(symbol = "T_i", unit = "Cel", min = -60, max = 120) double inflowC,
+      @Argument(symbol = "T_e", unit = "Cel", min = -60, max = 120) double surroundingsC,
+      @Argument(symbol = "phi", unit = "1", min = 0, max = 1e12) double exchangeNumber) {
     return surroundingsC + (inflowC - surroundingsC) * meanShare(exchangeNumber);
   }
 
@@ -58,9 +58,9 @@ public final class WaterTemperature {
       meaning = "Temperature of water at the end of a bed.",
       source = "kadlec-wallace-2009")
   public static double outflowC(
-      @Argument(symbol = "T_i", unit = "Cel", low = -60, high = 120) double inflowC,
-      @Argument(symbol = "T_e", unit = "Cel", low = -60, high = 120) double surroundingsC,
-      @Argument(symbol = "phi", unit = "1", low = 0, high = 1e12) double exchangeNumber) {
+      @Argument(symbol = "T_i", unit = "Cel", min = -60, max = 120) double inflowC,
+      @Argument(symbol = "T_e", unit = "Cel", min = -60, max = 120) double surroundingsC,
+      @Argument(symbol = "phi", unit = "1", min = 0, max = 1e12) double exchangeNumber) {
     return surroundingsC + (inflowC - surroundingsC) * FastMath.exp(-exchangeNumber);
   }
 
@@ -72,8 +72,8 @@ public final class WaterTemperature {
       meaning = "Ice on open water after a sum of frost degree-days (Stefan).",
       source = "stefan-ice")
   public static double iceM(
-      @Argument(symbol = "c", unit = "m2/(K.d)", low = 0, high = 0.01) double growth,
-      @Argument(symbol = "FDD", unit = "K.d", low = 0, high = 1e5) double frostDegreeDays) {
+      @Argument(symbol = "c", unit = "m2/(K.d)", min = 0, max = 0.01) double growth,
+      @Argument(symbol = "FDD", unit = "K.d", min = 0, max = 1e5) double frostDegreeDays) {
     return Math.sqrt(growth * frostDegreeDays);
   }
 }

@@ -172,7 +172,7 @@ class BedsCloseTest {
       assertThat(number.doubleValue())
           .as("%s of %s", at, seed)
           .isBetween(
-              field.quantity().orElseThrow().low() - 1e-9, field.quantity().orElseThrow().high());
+              field.quantity().orElseThrow().min() - 1e-9, field.quantity().orElseThrow().max());
     }
   }
 

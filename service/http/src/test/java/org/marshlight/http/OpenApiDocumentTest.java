@@ -190,8 +190,8 @@ class OpenApiDocumentTest {
             .orElseThrow()
             .quantity()
             .orElseThrow();
-    assertThat(volume.path("minimum").asDouble()).isEqualTo(quantity.low());
-    assertThat(volume.path("maximum").asDouble()).isEqualTo(quantity.high());
+    assertThat(volume.path("minimum").asDouble()).isEqualTo(quantity.min());
+    assertThat(volume.path("maximum").asDouble()).isEqualTo(quantity.max());
     assertThat(volume.path("x-unit").asText()).isEqualTo(quantity.unit());
     assertThat(volume.path("description").asText())
         .startsWith(quantity.meaning())

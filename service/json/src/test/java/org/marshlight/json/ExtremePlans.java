@@ -57,8 +57,8 @@ public final class ExtremePlans {
     ObjectNode monthly = site.putObject("climate").putObject("monthly");
     RecordShape shape = RecordShape.of(MonthlyNormals.class);
     Quantity air = shape.field("meanAirTemperatureC").orElseThrow().quantity().orElseThrow();
-    double swing = random.nextInt(3) * (air.high() - air.low()) / 4;
-    double mean = air.low() + swing + random.nextDouble() * (air.high() - air.low() - 2 * swing);
+    double swing = random.nextInt(3) * (air.max() - air.min()) / 4;
+    double mean = air.min() + swing + random.nextDouble() * (air.max() - air.min() - 2 * swing);
     ArrayNode temperatures = monthly.putArray("meanAirTemperatureC");
     ArrayNode sun = monthly.putArray("horizontalSolarKWhM2Day");
     ArrayNode wind = monthly.putArray("windMS");
@@ -107,7 +107,7 @@ public final class ExtremePlans {
   }
 
   private double end(Quantity quantity) {
-    return random.nextBoolean() ? quantity.low() : quantity.high();
+    return random.nextBoolean() ? quantity.min() : quantity.max();
   }
 
   private void overrides(ObjectNode coefficients) {

@@ -46,8 +46,8 @@ final class Scalars {
   private static Schema number(RecordShape.Field field, Schema schema) {
     schema.addExtension(UNIT, field.quantity().map(Quantity::unit).orElse(Quantity.UNIT_BESIDE));
     return schema
-        .minimum(field.quantity().map(Quantity::low).map(Scalars::bound).orElse(null))
-        .maximum(field.quantity().map(Quantity::high).map(Scalars::bound).orElse(null));
+        .minimum(field.quantity().map(Quantity::min).map(Scalars::bound).orElse(null))
+        .maximum(field.quantity().map(Quantity::max).map(Scalars::bound).orElse(null));
   }
 
   /** A bound as the document writes it; null where there is none. */

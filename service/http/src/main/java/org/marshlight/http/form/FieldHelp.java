@@ -53,8 +53,8 @@ final class FieldHelp {
     return texts.plain(
         "form.range",
         Map.of(
-            "low", both(quantity.low(), quantity.unit(), path),
-            "high", both(quantity.high(), quantity.unit(), path)));
+            "low", both(quantity.min(), quantity.unit(), path),
+            "high", both(quantity.max(), quantity.unit(), path)));
   }
 
   /** What is usual, with its range where it has one. */

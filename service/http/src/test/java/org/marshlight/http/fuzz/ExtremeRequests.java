@@ -212,12 +212,12 @@ final class ExtremeRequests {
       double value =
           unitBeside
               ? ExtremeNumbers.within(-10, 10, random)
-              : ExtremeNumbers.within(quantity.low(), quantity.high(), random);
+              : ExtremeNumbers.within(quantity.min(), quantity.max(), random);
       return Optional.of(nodes.numberNode(value));
     }
     if (type == Integer.class && quantity != null) {
       return Optional.of(
-          nodes.numberNode(ExtremeNumbers.wholeWithin(quantity.low(), quantity.high(), random)));
+          nodes.numberNode(ExtremeNumbers.wholeWithin(quantity.min(), quantity.max(), random)));
     }
     if (type == Boolean.class) {
       return Optional.of(nodes.booleanNode(random.nextBoolean()));

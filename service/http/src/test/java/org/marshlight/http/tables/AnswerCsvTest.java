@@ -26,15 +26,15 @@ class AnswerCsvTest {
   public record Estimate(Stage stage, List<Line> lines, Map<String, Object> params) {}
 
   public record Stage(
-      @TwelveMonths @Quantity(unit = "Cel", low = -60, high = 60, meaning = "Warmth.")
+      @TwelveMonths @Quantity(unit = "Cel", min = -60, max = 60, meaning = "Warmth.")
           List<Double> warmthC,
-      @Quantity(unit = "kW.h", low = 0, high = 10, meaning = "Energy.") Double energyKWh,
-      @Quantity(unit = "1", low = 0, high = 10, meaning = "Count.") int count,
+      @Quantity(unit = "kW.h", min = 0, max = 10, meaning = "Energy.") Double energyKWh,
+      @Quantity(unit = "1", min = 0, max = 10, meaning = "Count.") int count,
       Caution.Severity choice,
       String text) {}
 
   public record Line(
-      @Quantity(unit = Quantity.UNIT_BESIDE, low = 0, high = 9, meaning = "Amount.") double amount,
+      @Quantity(unit = Quantity.UNIT_BESIDE, min = 0, max = 9, meaning = "Amount.") double amount,
       String unit) {}
 
   @Test
