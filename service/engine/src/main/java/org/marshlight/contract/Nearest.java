@@ -16,7 +16,7 @@ public final class Nearest {
   /** Longer than any name of the product; what is longer is no misspelling of one. */
   static final int LONGEST_NAME = 80;
 
-  /** Letters that are told apart; rarer ones share a place, which only makes the bound lower. */
+  /** Letters that are counted apart; rarer ones share a place, which only makes the bound lower. */
   private static final int LETTERS = 128;
 
   private final String name;

@@ -29,7 +29,7 @@ public record Notice(
     return of(Severity.REMARK, code, params);
   }
 
-  /** A notice that figures cannot be relied on; its text stands under its code. */
+  /** A notice that figures cannot be relied on; its text is the one of its code. */
   public static Notice severe(String code, Object... params) {
     return of(Severity.SEVERE, code, params);
   }

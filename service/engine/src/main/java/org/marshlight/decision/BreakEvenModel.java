@@ -87,7 +87,7 @@ public final class BreakEvenModel {
         .orElseGet(() -> none(lever));
   }
 
-  /** Whether money decides, and the change would cost money that the plan does not tell. */
+  /** Whether money decides, and the change would cost money that the plan does not give. */
   private boolean uncharged(PlanLever lever) {
     return lever.charge() == null
         && now != null

@@ -22,7 +22,7 @@ public record BreakEvenStudy(
     HELD_BACK,
     /** No amount within the bounds turns it. */
     NONE,
-    /** The plan has nothing that this lever could move, or does not tell what moving it costs. */
+    /** The plan has nothing that this lever could move, or does not give what moving it costs. */
     NO_LEVER
   }
 

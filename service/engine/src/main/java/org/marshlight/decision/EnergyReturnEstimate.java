@@ -10,7 +10,7 @@ import org.marshlight.economy.PlanPart;
 /**
  * Energy returned on energy spent, a year. What running takes is primary energy, as in the figures
  * of the still. Heat of the sun, heat that the still recovers within itself and people's work do
- * not count as spent; the tank's concrete, which stands in any case, is left out.
+ * not count as spent; the tank's concrete, which is there in any case, is left out.
  *
  * @param operationKWh primary energy of fuel, gas and electricity that running takes
  * @param operationRatio returned over what running takes

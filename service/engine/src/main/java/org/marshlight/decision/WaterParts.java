@@ -63,7 +63,7 @@ final class WaterParts {
     WaterStream out = with.run().wetland().outflow();
     double removed = removed(Months.sum(in.bod5Kg()), Months.sum(out.bod5Kg()));
     part.because(
-        Taken.told(
+        BedRemoval.reason(
             "decision.beds-remove",
             "decision.beds-leave",
             removed,
@@ -148,7 +148,7 @@ final class WaterParts {
     double bod = removed(without.outflowBod5Kg(), with.outflowBod5Kg());
     double nitrogen = removed(without.outflow().nitrogenKg(), with.outflow().nitrogenKg());
     part.because(
-        Taken.told(
+        BedRemoval.reason(
             "decision.bed-takes",
             "decision.bed-leaves",
             bod,

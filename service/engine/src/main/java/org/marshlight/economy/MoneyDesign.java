@@ -94,11 +94,11 @@ public record MoneyDesign(
             max = 0.1,
             meaning =
                 "Growth of fuel prices a year beyond that of other prices, as a fraction; no fuel"
-                    + " has become dearer or cheaper by more than 0.1 a year for the life of a"
+                    + " has become more expensive or cheaper by more than 0.1 a year for the life of a"
                     + " plant.",
             reason =
                 "this is the growth beyond that of other prices as a fraction, 0.03 for 3 percent;"
-                    + " no fuel has become dearer or cheaper by more than a tenth a year for the"
+                    + " no fuel has become more expensive or cheaper by more than a tenth a year for the"
                     + " life of a plant",
             usual = "economy.default.fuel-price-growth")
         Double fuelPriceGrowth,

@@ -148,7 +148,7 @@ public final class RecordCheck {
         unit);
   }
 
-  /** A number as it was sent, not rounded as sentences round, or what stands for none. */
+  /** A number as it was sent, not rounded as sentences round, or the text for none. */
   private static String sent(Object value) {
     boolean whole = value instanceof Double number && number == number.longValue();
     return whole ? String.valueOf(((Double) value).longValue()) : String.valueOf(value);

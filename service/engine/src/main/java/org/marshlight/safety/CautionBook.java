@@ -58,8 +58,8 @@ public final class CautionBook {
   }
 
   /**
-   * The cautions of several plans told together: each once, in the order of this book. Of one that
-   * several plans raise, the first plan's stands, with that plan's own numbers in its text.
+   * The cautions of several plans together: each once, in the order of this book. Of one that
+   * several plans raise, the first plan's is taken, with that plan's own numbers in its text.
    *
    * @param raised the cautions of each plan
    */

@@ -38,7 +38,7 @@ final class BuildOrder implements PreparedStudy<BuildOrderStudy> {
     return new Studied<>(study.get(0), List.of(), List.of(), phases());
   }
 
-  /** What stands after each phase can hurt in its own way: a tank alone vents its gas. */
+  /** What is there after each phase can hurt in its own way: a tank alone vents its gas. */
   private List<Studied.Considered> phases() {
     List<Studied.Considered> phases = new ArrayList<>();
     model

@@ -20,7 +20,7 @@ public interface PreparedStudy<T extends Record> {
   String costliestField();
 
   /**
-   * Other plans whose figures it will tell, as far as they are known before it is run. Those of
+   * Other plans whose figures it will report, as far as they are known before it is run. Those of
    * {@link Studied#considered()} are at least these.
    */
   default List<Studied.Considered> considered() {

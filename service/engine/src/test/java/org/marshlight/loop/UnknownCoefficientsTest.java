@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.RecordShape;
 
-/** Ids that no coefficient has are all told, and only a few are answered with a suggestion. */
+/** Ids that no coefficient has are all reported, and only a few are answered with a suggestion. */
 class UnknownCoefficientsTest {
 
   private static List<Fault> faults(Map<String, Double> coefficients) {

@@ -32,7 +32,7 @@ class BreakEvenTest {
     return RecordShape.changed(plan, "gas", gas);
   }
 
-  private static Plan wanting(double usefulKWh) {
+  private static Plan missing(double usefulKWh) {
     return safe(Map.of("decision.gas-yes", usefulKWh));
   }
 
@@ -52,7 +52,7 @@ class BreakEvenTest {
 
   @Test
   void aVerdictThatIsYesNeedsNoChange() {
-    Change change = change(wanting(useful() / 2), Lever.FEED);
+    Change change = change(missing(useful() / 2), Lever.FEED);
     assertThat(change.outcome()).isEqualTo(Outcome.ALREADY);
     assertThat(change.runs()).isZero();
   }
@@ -60,7 +60,7 @@ class BreakEvenTest {
   /** At the change that was found the verdict is yes, and a little short of it it is not. */
   @Test
   void whatIsFoundIsWhereTheVerdictTurns() {
-    Plan plan = wanting(1.5 * useful());
+    Plan plan = missing(1.5 * useful());
     Change change = change(plan, Lever.FEED);
     assertThat(change.outcome()).isEqualTo(Outcome.FOUND);
     assertThat(change.needed()).isGreaterThan(change.now());
@@ -91,7 +91,7 @@ class BreakEvenTest {
 
   @Test
   void whatNoAmountTurnsTellsTheBestThatWasReached() {
-    Change change = change(wanting(900_000), Lever.INSULATION);
+    Change change = change(missing(900_000), Lever.INSULATION);
     assertThat(change.outcome()).isEqualTo(Outcome.NONE);
     assertThat(change.needed()).isNull();
     assertThat(change.bestAboveYes()).isNegative();
@@ -113,11 +113,12 @@ class BreakEvenTest {
   /** A larger tank of a stated cost costs in proportion to its volume. */
   @Test
   void aLargerTankIsProposedOnlyWhereItPaysForItself() {
-    double dear = 1.05 * study(priced(0.0, 0), Lever.RETENTION).now().difference().money().least();
-    Change free = change(priced(0.0, dear), Lever.RETENTION);
+    double expensive =
+        1.05 * study(priced(0.0, 0), Lever.RETENTION).now().difference().money().least();
+    Change free = change(priced(0.0, expensive), Lever.RETENTION);
     assertThat(free.outcome()).isEqualTo(Outcome.FOUND);
     assertThat(free.needed()).isGreaterThan(free.now());
-    Change charged = change(priced(3000.0, dear), Lever.RETENTION);
+    Change charged = change(priced(3000.0, expensive), Lever.RETENTION);
     assertThat(charged.outcome()).isEqualTo(Outcome.NONE);
     assertThat(charged.bestAboveYes()).isLessThan(free.bestAboveYes());
   }
@@ -133,7 +134,7 @@ class BreakEvenTest {
 
   @Test
   void whereNoMoneyIsToldALargerTankIsProposedAndItsCostSaidNotToCount() {
-    Change change = change(wanting(1.05 * useful()), Lever.RETENTION);
+    Change change = change(missing(1.05 * useful()), Lever.RETENTION);
     assertThat(change.outcome()).isEqualTo(Outcome.FOUND);
     assertThat(change.reason().text()).contains("what that change costs is not counted");
   }
@@ -149,13 +150,13 @@ class BreakEvenTest {
 
   @Test
   void aPlanWithoutCostsHasNoPriceToMove() {
-    assertThat(change(wanting(900_000), Lever.PRICE).outcome()).isEqualTo(Outcome.NO_LEVER);
+    assertThat(change(missing(900_000), Lever.PRICE).outcome()).isEqualTo(Outcome.NO_LEVER);
   }
 
   @Test
   void oneThreadAndTwoGiveTheSame() {
     BreakEvenRequest request =
-        new BreakEvenRequest(wanting(1.5 * useful()), Component.GAS_CAPTURE, null, null);
+        new BreakEvenRequest(missing(1.5 * useful()), Component.GAS_CAPTURE, null, null);
     assertThat(StudyFixture.run(request, 2)).isEqualTo(StudyFixture.run(request, 1));
   }
 

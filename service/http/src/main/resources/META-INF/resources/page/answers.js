@@ -142,7 +142,7 @@ function labelOf(element) {
 }
 
 /**
- * A fault in the words and units of the field beside which it is told.
+ * A violation in the words and units of the field beside which it is shown.
  *
  * @param input the one of several inputs that is at fault; null for the whole field
  */

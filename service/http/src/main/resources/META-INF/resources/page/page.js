@@ -11,7 +11,7 @@ const AGAIN = 1500;
 /** How many figures follow the reader down a small screen. */
 const BRIEF = 3;
 
-/** Stands for a change that makes no entry of its own in the browser's history. */
+/** A change that makes no entry of its own in the browser's history. */
 const SAME_ENTRY = "same entry";
 
 const form = document.getElementById("plan-form");

@@ -23,7 +23,7 @@ import org.marshlight.http.contract.Sample;
 import org.marshlight.safety.Caution;
 import org.marshlight.safety.CautionBook;
 
-/** The cautions that the head of a response names are those that its body tells. */
+/** The cautions that the head of a response names are those that its body lists. */
 @QuarkusTest
 class CautionsAgreeTest {
 
@@ -157,7 +157,7 @@ class CautionsAgreeTest {
     }
   }
 
-  /** Ids of the cautions whose hazard a page tells as one. */
+  /** Ids of the cautions whose hazard a page shows as one. */
   private static Set<String> hazards(String html) {
     return CautionBook.standard().all().stream()
         .filter(caution -> html.contains(": " + escaped(caution.hazard()) + ".</strong>"))

@@ -54,7 +54,7 @@ public class Failing {
         Meta.WITHOUT_PLAN);
   }
 
-  /** Tells that it is asked, and answers only when it is let go. */
+  /** Reports that it is asked, and answers only when it is let go. */
   @GET
   @Path("/held")
   @Operation(hidden = true)

@@ -13,7 +13,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 
-/** A service that was told to stop finishes what it began and begins nothing. */
+/** A service that was asked to stop finishes what it began and begins nothing. */
 @QuarkusTest
 @TestProfile(StoppingTest.OfItsOwn.class)
 class StoppingTest {

@@ -15,7 +15,7 @@ import org.marshlight.contract.Fault;
 import org.marshlight.contract.Faults;
 import org.marshlight.loop.Stage;
 
-/** Rates and lives are held to what a plant can see, so that money stays readable. */
+/** Rates and lives are limited to what a plant can see, so that money stays readable. */
 class MoneyBoundsTest {
 
   /** More digits than the money of a state has. */

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.marshlight.Marshlight;
 import org.marshlight.loop.Stage;
 
-/** Fuel alcohol has one energy ratio, wherever the answer tells it. */
+/** Fuel alcohol has one energy ratio, wherever the answer shows it. */
 class OneEnergyRatioTest {
 
   private static final double SAME_PERCENT = 1e-6;

@@ -115,7 +115,7 @@ class SampleVerdictsTest {
         .as("more than three times the household")
         .isGreaterThan(3 * changes.get(Lever.PEOPLE).now());
     assertThat(changes.get(Lever.INSULATION).outcome())
-        .as("what insulation costs is not told")
+        .as("what insulation costs is not given")
         .isEqualTo(Outcome.NO_LEVER);
     assertThat(changes.get(Lever.RETENTION).outcome()).isEqualTo(Outcome.NONE);
     assertThat(changes.get(Lever.GLASS).outcome()).isEqualTo(Outcome.NO_LEVER);

@@ -78,7 +78,10 @@ class SignsInSentencesTest {
     assertSigns(answer(plan.toString()));
   }
 
-  /** The limits that an overloaded bed is told are those of its own figures, and of its kind. */
+  /**
+   * The limits that are reported of an overloaded bed are those of its own figures, and of its
+   * kind.
+   */
   @Test
   void anOverloadedOpenBedTurnsFoulAndDoesNotClog() throws IOException {
     JsonNode answer = answer(OPEN_WATER.formatted("500", "1000"));

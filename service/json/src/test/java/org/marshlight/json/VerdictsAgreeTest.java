@@ -110,7 +110,7 @@ class VerdictsAgreeTest {
     }
   }
 
-  /** Beds behind a septic tank that stands already are judged against the soil without them. */
+  /** Beds behind a septic tank that exists already are judged against the soil without them. */
   @Test
   void bedsWithoutATankAreJudgedByTheGivenWater() throws IOException {
     JsonNode answer =

@@ -9,7 +9,7 @@ import jakarta.enterprise.event.Observes;
 import org.marshlight.http.problems.Refusal;
 
 /**
- * Takes no new request once the service was told to stop, while those under way are finished.
+ * Takes no new request once the service was asked to stop, while those under way are finished.
  * Whoever watches the service still sees its health and its metrics.
  */
 @ApplicationScoped

@@ -82,7 +82,7 @@ public class StandingHeaders {
 
   /**
    * Every response may come compressed, for all are text: none is kept from it by the mark that the
-   * framework puts on what it takes for something else. Whoever keeps one must tell them apart by
+   * framework puts on what it takes for something else. Whoever keeps one must distinguish them by
    * that too.
    */
   private static void varyByEncoding(MultiMap headers) {

@@ -31,7 +31,7 @@ public final class Refusal extends RuntimeException {
     return new Refusal(ProblemKind.OVERLOADED, Map.of(), List.of());
   }
 
-  /** The service was told to stop. */
+  /** The service was asked to stop. */
   public static Refusal stopping() {
     return new Refusal(ProblemKind.STOPPING, Map.of(), List.of());
   }

@@ -30,7 +30,7 @@ final class Annex {
           "materials",
           "calendar");
 
-  /** What programs tell records apart by, and units, which are shown with their numbers. */
+  /** What programs distinguish records by, and units, which are shown with their numbers. */
   private static final Set<String> FOR_PROGRAMS = Set.of("code", "params", "unit");
 
   private final Sheet sheet;

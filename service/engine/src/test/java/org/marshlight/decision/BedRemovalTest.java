@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 
-class TakenTest {
+class BedRemovalTest {
 
   private static String told(double bod5, double nitrogen) {
-    return Taken.told("decision.beds-remove", "decision.beds-leave", bod5, nitrogen).text();
+    return BedRemoval.reason("decision.beds-remove", "decision.beds-leave", bod5, nitrogen).text();
   }
 
   @Test
@@ -15,7 +15,7 @@ class TakenTest {
     assertThat(told(0.72, 0)).contains("take 72 percent of the BOD5", "0 percent of the nitrogen");
   }
 
-  /** Nothing takes less than nothing out of water: what is left is told in its place. */
+  /** Beds never take a negative amount out of water: what is left is reported instead. */
   @Test
   void bedsThatAddOneOfThemAreToldByWhatIsLeft() {
     assertThat(told(-0.68, 0.25))
