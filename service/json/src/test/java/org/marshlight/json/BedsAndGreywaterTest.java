@@ -6,10 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
-import org.marshlight.Marshlight;
-import org.marshlight.loop.Stage;
 
 /** Beds are judged by all the water that enters them, whether or not it passed the tank. */
 class BedsAndGreywaterTest {
@@ -21,13 +18,7 @@ class BedsAndGreywaterTest {
   }
 
   private static JsonNode estimate(ObjectNode plan) throws IOException {
-    PlanDocument document = PlanDocument.read(plan.toString().getBytes(StandardCharsets.UTF_8));
-    return ContractJson.mapper()
-        .readTree(
-            ContractJson.write(
-                Marshlight.estimate(
-                    new Marshlight.Request(document.plan(), Stage.LOOP, false, document.sha256()))))
-        .path("estimate");
+    return SamplePlans.written(plan.toString()).path("estimate");
   }
 
   private static JsonNode beds(JsonNode estimate) {

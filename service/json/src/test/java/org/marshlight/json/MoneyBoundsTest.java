@@ -6,14 +6,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.marshlight.Marshlight;
 import org.marshlight.contract.Fault;
 import org.marshlight.contract.Faults;
-import org.marshlight.loop.Stage;
 
 /** Rates and lives are limited to what a plant can see, so that money stays readable. */
 class MoneyBoundsTest {
@@ -26,13 +23,7 @@ class MoneyBoundsTest {
   }
 
   private static JsonNode answer(ObjectNode plan) throws IOException {
-    PlanDocument document = PlanDocument.read(plan.toString().getBytes(StandardCharsets.UTF_8));
-    return ContractJson.mapper()
-        .readTree(
-            ContractJson.write(
-                Marshlight.estimate(
-                    new Marshlight.Request(
-                        document.plan(), Stage.LOOP, false, document.sha256()))));
+    return SamplePlans.written(plan.toString());
   }
 
   @ParameterizedTest

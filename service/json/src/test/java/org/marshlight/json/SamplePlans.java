@@ -1,7 +1,9 @@
 package org.marshlight.json;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -50,5 +52,15 @@ final class SamplePlans {
     PlanDocument document = PlanDocument.read(plan);
     return Marshlight.estimate(
         new Marshlight.Request(document.plan(), Stage.LOOP, false, document.sha256()));
+  }
+
+  /** The same answer as the service writes it. */
+  static JsonNode written(String plan) {
+    try {
+      return ContractJson.mapper()
+          .readTree(ContractJson.write(answerTo(plan.getBytes(StandardCharsets.UTF_8))));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 }

@@ -7,10 +7,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
-import org.marshlight.Marshlight;
-import org.marshlight.loop.Stage;
 
 /**
  * Gas and alcohol take the place of what would give the same service: light for light, electricity
@@ -34,13 +31,7 @@ class ServiceForServiceTest {
   }
 
   private static JsonNode answer(ObjectNode plan) throws IOException {
-    PlanDocument document = PlanDocument.read(plan.toString().getBytes(StandardCharsets.UTF_8));
-    return ContractJson.mapper()
-        .readTree(
-            ContractJson.write(
-                Marshlight.estimate(
-                    new Marshlight.Request(
-                        document.plan(), Stage.LOOP, false, document.sha256()))));
+    return SamplePlans.written(plan.toString());
   }
 
   private static JsonNode gasVerdict(JsonNode answer) {

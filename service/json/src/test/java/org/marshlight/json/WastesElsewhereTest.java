@@ -4,16 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.marshlight.Marshlight;
 import org.marshlight.evidence.Catalogues;
-import org.marshlight.loop.Stage;
 
 /** What wastes do that a plan does not feed is counted once, whichever way they go. */
 class WastesElsewhereTest {
@@ -34,13 +32,7 @@ class WastesElsewhereTest {
   }
 
   private static JsonNode estimate(ObjectNode plan) throws IOException {
-    PlanDocument document = PlanDocument.read(plan.toString().getBytes(StandardCharsets.UTF_8));
-    return ContractJson.mapper()
-        .readTree(
-            ContractJson.write(
-                Marshlight.estimate(
-                    new Marshlight.Request(document.plan(), Stage.LOOP, false, document.sha256()))))
-        .path("estimate");
+    return SamplePlans.written(plan.toString()).path("estimate");
   }
 
   private static JsonNode alternative(JsonNode estimate, String code) {
@@ -94,7 +86,7 @@ class WastesElsewhereTest {
     JsonNode with = estimate(fed(feed, kgPerDay));
     ObjectNode other = smallholding();
     other.remove("feeds");
-    ((com.fasterxml.jackson.databind.node.ArrayNode) other.at("/compost/ingredients"))
+    ((ArrayNode) other.at("/compost/ingredients"))
         .addObject()
         .put("ingredient", ingredient)
         .put("freshKgPerYear", kgPerDay * DAYS)
@@ -134,10 +126,7 @@ class WastesElsewhereTest {
   })
   void whatNoPileTakesIsNamedWithItsOtherWay(String feed, String way) throws IOException {
     ObjectNode plan = fed("kitchen-scraps", 2);
-    ((com.fasterxml.jackson.databind.node.ArrayNode) plan.path("feeds"))
-        .addObject()
-        .put("feed", feed)
-        .put("freshKgPerDay", 1);
+    ((ArrayNode) plan.path("feeds")).addObject().put("feed", feed).put("freshKgPerDay", 1);
     assertThat(alternative(estimate(plan), COMPOSTING + "-some").path("text").asText())
         .contains("(" + way + ")");
   }
@@ -146,10 +135,7 @@ class WastesElsewhereTest {
   void everyFeedOfTheCatalogueIsPlacedOnAPileOrElsewhere() throws IOException {
     for (String feed : Catalogues.standard().ids("feeds")) {
       ObjectNode plan = fed("kitchen-scraps", 2);
-      ((com.fasterxml.jackson.databind.node.ArrayNode) plan.path("feeds"))
-          .addObject()
-          .put("feed", feed)
-          .put("freshKgPerDay", 0.1);
+      ((ArrayNode) plan.path("feeds")).addObject().put("feed", feed).put("freshKgPerDay", 0.1);
       JsonNode estimate = estimate(plan);
       boolean whole = false;
       for (JsonNode alternative : estimate.path("alternatives")) {
