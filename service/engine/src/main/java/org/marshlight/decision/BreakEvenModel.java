@@ -224,16 +224,8 @@ public final class BreakEvenModel {
 
     private Reason tooLow(Verdict best) {
       Verdict.Measure measure = best.measure();
-      return Reason.of(
+      return ofRange(
           "decision.break-even-none" + kind(),
-          "lever",
-          WireName.of(lever.lever()),
-          "low",
-          lever.low(),
-          "high",
-          lever.high(),
-          "unit",
-          lever.spoken(),
           "best",
           measure.value(),
           "wanted",
@@ -244,44 +236,32 @@ public final class BreakEvenModel {
 
     /** Nobody builds another tank for a verdict that stays as it is. */
     private Reason turnsNothing(Reason holding) {
-      return Reason.of(
-          "decision.break-even-held-back-anyway",
-          "lever",
-          WireName.of(lever.lever()),
-          "low",
-          lever.low(),
-          "high",
-          lever.high(),
-          "unit",
-          lever.spoken(),
-          "because",
-          holding.text());
+      return ofRange("decision.break-even-held-back-anyway", "because", holding.text());
     }
 
     private Reason worthless() {
-      return Reason.of(
-          "decision.break-even-worthless" + kind(),
-          "lever",
-          WireName.of(lever.lever()),
-          "low",
-          lever.low(),
-          "high",
-          lever.high(),
-          "unit",
-          lever.spoken());
+      return ofRange("decision.break-even-worthless" + kind());
     }
 
     private Reason neverThere() {
-      return Reason.of(
-          "decision.break-even-never-there" + kind(),
-          "lever",
-          WireName.of(lever.lever()),
-          "low",
-          lever.low(),
-          "high",
-          lever.high(),
-          "unit",
-          lever.spoken());
+      return ofRange("decision.break-even-never-there" + kind());
+    }
+
+    /** A reason that names the lever and the whole range over which it was tried. */
+    private Reason ofRange(String code, Object... more) {
+      List<Object> params =
+          new ArrayList<>(
+              List.of(
+                  "lever",
+                  WireName.of(lever.lever()),
+                  "low",
+                  lever.low(),
+                  "high",
+                  lever.high(),
+                  "unit",
+                  lever.spoken()));
+      params.addAll(List.of(more));
+      return Reason.of(code, params.toArray());
     }
 
     /** Counts have no unit in words. */

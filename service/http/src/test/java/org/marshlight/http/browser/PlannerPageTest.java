@@ -2,18 +2,13 @@ package org.marshlight.http.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import java.io.IOException;
-import java.net.URL;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -23,31 +18,9 @@ import org.openqa.selenium.WebElement;
 
 /** What a planner does with the page, from the first look to the printed report. */
 @QuarkusTest
-class PlannerPageTest {
+class PlannerPageTest extends OnThePage {
 
   private static final String VOLUME = "/tank/liquidVolumeM3";
-
-  private static Browser browser;
-  private static Pictures pictures;
-
-  @TestHTTPResource URL home;
-
-  @BeforeAll
-  static void openBrowser() throws IOException {
-    browser = new Browser();
-    pictures = new Pictures(browser);
-  }
-
-  @AfterAll
-  static void closeBrowser() throws IOException {
-    browser.close();
-  }
-
-  @BeforeEach
-  void openPage() {
-    browser.usualSize();
-    browser.open(home.toString());
-  }
 
   @AfterEach
   void nothingWentWrong() {
@@ -313,15 +286,6 @@ class PlannerPageTest {
     browser.find("#file").sendKeys(file.toString());
     browser.settled("worked");
     Files.delete(file);
-  }
-
-  private static String figure(String label) {
-    return browser.all("#shortly dl div").stream()
-        .filter(pair -> pair.findElement(By.cssSelector("dt")).getText().equals(label))
-        .findFirst()
-        .orElseThrow()
-        .findElement(By.cssSelector("dd"))
-        .getText();
   }
 
   private static WebElement card(String component) {
