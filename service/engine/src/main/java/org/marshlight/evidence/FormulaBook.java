@@ -71,7 +71,13 @@ public final class FormulaBook {
     return value;
   }
 
-  private static List<Fault> faults(FormulaEntry entry, Map<String, Double> inputs) {
+  /**
+   * Every input that is missing, out of range or unknown.
+   *
+   * @param entry the formula
+   * @param inputs values by name of the parameter, or those that could be read
+   */
+  public static List<Fault> faults(FormulaEntry entry, Map<String, Double> inputs) {
     List<Fault> faults = new ArrayList<>();
     for (FormulaEntry.Parameter parameter : entry.parameters()) {
       String pointer = Pointer.child("/inputs", parameter.name());

@@ -82,4 +82,16 @@ class FormulaRoutesTest {
       Service.refused(response, 400, "wrong-fields");
     }
   }
+
+  /** A wrong type, a value out of range and an unknown name are all named at once. */
+  @Test
+  void everyWrongInputIsNamedInOneRound() {
+    Response response =
+        Service.post(
+            "/v1/formulas/digester.stirred-conversion",
+            "{\"inputs\":{\"rate\":\"fast\",\"retention\":-5,\"tanks\":1,\"lenght\":2}}");
+    assertThat(Service.refused(response, 400, "wrong-fields").path("errors"))
+        .extracting(error -> error.path("pointer").asText())
+        .containsExactly("/inputs/rate", "/inputs/retention", "/inputs/lenght");
+  }
 }

@@ -10,9 +10,9 @@ import org.marshlight.contract.Fault;
  *     no object at all
  * @param faults why something could not be read, in the order of the document; empty if all could
  */
-record PartlyRead<R extends Record>(R record, List<Fault> faults) {
+public record PartlyRead<R extends Record>(R record, List<Fault> faults) {
 
-  PartlyRead {
+  public PartlyRead {
     faults = List.copyOf(faults);
   }
 }

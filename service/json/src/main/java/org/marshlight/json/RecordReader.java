@@ -63,7 +63,8 @@ public final class RecordReader {
    * @param document the document
    * @param type the record it should be
    */
-  static <R extends Record> PartlyRead<R> readWhatCanBe(JsonDocument document, Class<R> type) {
+  public static <R extends Record> PartlyRead<R> readWhatCanBe(
+      JsonDocument document, Class<R> type) {
     return readWhatCanBe(document, type, Pointer.ROOT);
   }
 

@@ -10,10 +10,12 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestPath;
 import org.marshlight.FormulaAnswer;
+import org.marshlight.contract.Faults;
 import org.marshlight.evidence.FormulaBook;
 import org.marshlight.evidence.FormulaEntry;
 import org.marshlight.http.problems.Refusal;
 import org.marshlight.json.JsonDocument;
+import org.marshlight.json.PartlyRead;
 import org.marshlight.json.RecordReader;
 
 /** Works single formulas of the book, so that each step of an estimate can be done again. */
@@ -30,7 +32,13 @@ public class FormulaRoutes {
     FormulaBook book = FormulaBook.standard();
     FormulaEntry formula =
         book.find(id).orElseThrow(() -> Refusal.unknownId("formulas", id, book.ids()));
-    FormulaRequest request = RecordReader.read(JsonDocument.parse(body), FormulaRequest.class);
-    return FormulaAnswer.of(formula, request.inputs() == null ? Map.of() : request.inputs());
+    PartlyRead<FormulaRequest> read =
+        RecordReader.readWhatCanBe(JsonDocument.parse(body), FormulaRequest.class);
+    Map<String, Double> inputs =
+        read.record() == null || read.record().inputs() == null ? Map.of() : read.record().inputs();
+    if (!read.faults().isEmpty()) {
+      throw new Faults(Faults.joined(read.faults(), FormulaBook.faults(formula, inputs)));
+    }
+    return FormulaAnswer.of(formula, inputs);
   }
 }
