@@ -3,8 +3,9 @@ package org.marshlight.decision;
 import static org.marshlight.contract.RecordShape.changed;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Objects;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.marshlight.compost.CompostDesign;
@@ -85,26 +86,25 @@ record WasteElsewhere(String waste, Matter annual, double degradableShare) {
 
   /** Amounts of feeds that are in the first list and not in the second. */
   private static List<FeedDesign> less(List<FeedDesign> feeds, List<FeedDesign> taken) {
+    Map<FeedDesign, Double> still = new HashMap<>();
+    for (FeedDesign feed : taken == null ? List.<FeedDesign>of() : taken) {
+      still.merge(amount(feed, 0), feed.freshKgPerDay(), Double::sum);
+    }
     List<FeedDesign> left = new ArrayList<>();
     for (FeedDesign feed : feeds == null ? List.<FeedDesign>of() : feeds) {
-      double kg =
-          feed.freshKgPerDay()
-              - (taken == null ? List.<FeedDesign>of() : taken)
-                  .stream()
-                      .filter(other -> same(feed, other))
-                      .mapToDouble(FeedDesign::freshKgPerDay)
-                      .sum();
-      if (kg > 0) {
-        left.add(changed(feed, "freshKgPerDay", kg));
+      FeedDesign kind = amount(feed, 0);
+      double available = still.getOrDefault(kind, 0.0);
+      double used = Math.min(available, feed.freshKgPerDay());
+      still.put(kind, available - used);
+      if (feed.freshKgPerDay() > used) {
+        left.add(amount(feed, feed.freshKgPerDay() - used));
       }
     }
     return left;
   }
 
-  private static boolean same(FeedDesign one, FeedDesign other) {
-    return one.feed().equals(other.feed())
-        && Objects.equals(one.months(), other.months())
-        && Objects.equals(one.analysis(), other.analysis());
+  private static FeedDesign amount(FeedDesign feed, double freshKgPerDay) {
+    return changed(feed, "freshKgPerDay", freshKgPerDay);
   }
 
   private static List<IngredientDesign> ingredients(Plan plan) {
