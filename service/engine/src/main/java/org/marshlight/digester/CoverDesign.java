@@ -4,6 +4,7 @@ import org.apache.commons.math3.util.FastMath;
 import org.marshlight.contract.Meaning;
 import org.marshlight.contract.Quantity;
 import org.marshlight.contract.Usual;
+import org.marshlight.contract.WithBuilder;
 
 /**
  * What lies over the lid.
@@ -11,6 +12,7 @@ import org.marshlight.contract.Usual;
  * @param azimuthDeg way the glass faces, clockwise from true north
  * @param nightResistanceM2KW resistance laid over the glass from sunset to sunrise
  */
+@WithBuilder
 @Meaning("What lies over the lid.")
 public record CoverDesign(
     @Meaning("Nothing, earth or glass.") @Usual("glazed") CoverKind kind,
